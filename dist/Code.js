@@ -7,14 +7,13 @@ var Labrow = (() => {
 	const parts = {
 // Part base: chemistry/atomsKey, errors/result, errors/quoted, measurement/finite, measurement/quantity, chemistry/elementTable.generated and 62 more
 "base"(part) {
-// chemistry/atomsKey
+// From chemistry
 function atomsKey({ atoms }) { return atoms.map(({ element, count }) => `${element}${count}`).sort().join(" "); }
 
-// errors/result
+// From errors
 function success(value) { return { ok: true, value }; }
 function failure(error) { return { ok: false, error }; }
 
-// errors/quoted
 var shownWhole = 60;
 var shownAtStart = 40;
 var shownAtEnd = 15;
@@ -35,17 +34,12 @@ function quoted(cell) {
 	return "something that is neither text nor a number";
 }
 
-// measurement/finite
+// From measurement
 function finite(value, argument) {
 	if (Number.isFinite(value)) return success(value);
-	return failure({
-		code: "result-not-finite",
-		argument,
-		advice: "Check the powers of ten and the units."
-	});
+	return failure({ code: "result-not-finite", argument, advice: "Check the powers of ten and the units." });
 }
 
-// measurement/quantity
 function grams(value) { return value; }
 function gramsPerMole(value) { return value; }
 function gramsPerMillilitre(value) { return value; }
@@ -54,7 +48,7 @@ function moles(value) { return value; }
 function molesPerLitre(value) { return value; }
 function percent(value) { return value; }
 
-// chemistry/elementTable.generated
+// From chemistry
 var elementTable = `
 H 1 hydrogen 1.0080
 He 2 helium 4.002602
@@ -176,15 +170,11 @@ Ts 117 tennessine ~294
 Og 118 oganesson ~294
 `;
 
-// chemistry/elements
 function elementOn(line) {
 	const [symbol, atomicNumber, name, weight] = line.split(" ");
 	const isStable = !weight.startsWith("~");
 	return {
-		symbol,
-		name,
-		atomicNumber: Number(atomicNumber),
-		weight: isStable ? Number(weight) : void 0,
+		symbol, name, atomicNumber: Number(atomicNumber), weight: isStable ? Number(weight) : void 0,
 		longestLived: isStable ? void 0 : Number(weight.slice(1))
 	};
 }
@@ -201,11 +191,7 @@ ${symbol} `);
 	return element;
 }
 function allElements() { return elementTable.trim().split("\n").map(elementOn); }
-var isotopeMasses = new Map([
-	["[2H]", 2.014101777844],
-	["[3H]", 3.01604928132],
-	["[13C]", 13.003354835336]
-]);
+var isotopeMasses = new Map([["[2H]", 2.014101777844], ["[3H]", 3.01604928132], ["[13C]", 13.003354835336]]);
 var isotopeShape = /^\[(\d+)([A-Z][a-z]?)\]$/;
 function elementOf(label) { return isotopeShape.exec(label)?.[2] ?? label; }
 function relativeMass(label) {
@@ -214,17 +200,13 @@ function relativeMass(label) {
 	return isotopeMasses.get(label) ?? Number(isotope[1]);
 }
 
-// chemistry/molarMass
 function atomicMass(label) {
 	const mass = relativeMass(label);
 	if (mass !== void 0) return success(mass);
 	const element = elementBySymbol(label);
 	return failure({
-		code: "atomic-weight-none",
-		argument: "formula",
-		received: `${quoted(label)} (${element?.name})`,
-		advice: `Name the isotope you mean; the longest-lived is [${element?.longestLived}${label}].`,
-		brief: label
+		code: "atomic-weight-none", argument: "formula", received: `${quoted(label)} (${element?.name})`,
+		advice: `Name the isotope you mean; the longest-lived is [${element?.longestLived}${label}].`, brief: label
 	});
 }
 function molarMass({ atoms }) {
@@ -237,7 +219,6 @@ function molarMass({ atoms }) {
 	return finite(gramsPerMole(sum), "formula");
 }
 
-// chemistry/composition
 function composition(formula) {
 	const masses = [];
 	for (const { element, count } of formula.atoms) {
@@ -249,36 +230,27 @@ function composition(formula) {
 	return success(masses.map((share) => ({ ...share, percent: 100 * share.mass / whole })));
 }
 
-// measurement/aboveZero
+// From measurement
 function shown({ value, unit }) { return unit === "" ? quoted(value) : `${quoted(value)} ${unit}`; }
 function notAboveZero(...numbers) {
 	const found = numbers.find(({ value }) => !(value > 0 && Number.isFinite(value)));
 	if (found === void 0) return void 0;
 	return {
-		code: "not-above-zero",
-		argument: found.argument,
-		expected: found.unit === "" ? "above 0" : `above 0 ${found.unit}`,
-		received: shown(found),
-		advice: "Check its sign, and the cell it comes from."
+		code: "not-above-zero", argument: found.argument, expected: found.unit === "" ? "above 0" : `above 0 ${found.unit}`,
+		received: shown(found), advice: "Check its sign, and the cell it comes from."
 	};
 }
 function belowZero(...numbers) {
 	const found = numbers.find(({ value }) => !(value >= 0 && Number.isFinite(value)));
 	if (found === void 0) return void 0;
 	return {
-		code: "below-zero",
-		argument: found.argument,
-		expected: found.unit === "" ? "0 or more" : `0 ${found.unit} or more`,
-		received: shown(found),
-		advice: "Check its sign, and the cell it comes from."
+		code: "below-zero", argument: found.argument, expected: found.unit === "" ? "0 or more" : `0 ${found.unit} or more`,
+		received: shown(found), advice: "Check its sign, and the cell it comes from."
 	};
 }
 
-// chemistry/density
-function density({
-	mass,
-	volume
-}) {
+// From chemistry
+function density({ mass, volume }) {
 	const error = notAboveZero(
 		{ value: mass, argument: "mass", unit: "g" },
 		{ value: volume, argument: "volume", unit: "mL" }
@@ -286,7 +258,6 @@ function density({
 	return error ? failure(error) : finite(gramsPerMillilitre(mass / volume), "mass");
 }
 
-// chemistry/dilution
 function dilutionError({ stock, target }) {
 	const error = notAboveZero(
 		{ value: stock, argument: "stock_molarity", unit: "mol/L" },
@@ -294,43 +265,31 @@ function dilutionError({ stock, target }) {
 	);
 	if (error || target < stock) return error;
 	return {
-		code: "target-not-below-stock",
-		argument: "target_molarity",
-		expected: `${quoted(stock)} mol/L`,
-		received: `${quoted(target)} mol/L`,
-		advice: "Use a stronger stock, or swap the two cells."
+		code: "target-not-below-stock", argument: "target_molarity", expected: `${quoted(stock)} mol/L`,
+		received: `${quoted(target)} mol/L`, advice: "Use a stronger stock, or swap the two cells."
 	};
 }
 
-// chemistry/stockVolume
 function stockVolume({ stock, target, finalVolume }) {
 	const error = dilutionError({ stock, target }) ?? notAboveZero({ value: finalVolume, argument: "target_volume", unit: "mL" });
 	if (error) return failure(error);
 	return finite(millilitres(target * finalVolume / stock), "target_volume");
 }
 
-// chemistry/diluentVolume
 function diluentVolume(dilution) {
 	const stock = stockVolume(dilution);
 	return stock.ok ? success(millilitres(dilution.finalVolume - stock.value)) : stock;
 }
 
-// chemistry/portionError
-function portionError({
-	stockVolume: stockVolume2,
-	finalVolume
-}) {
+function portionError({ stockVolume: stockVolume2, finalVolume }) {
 	if (stockVolume2 <= finalVolume) return void 0;
 	return {
-		code: "final-below-stock-volume",
-		argument: "final_volume",
-		expected: `${quoted(stockVolume2)} mL`,
+		code: "final-below-stock-volume", argument: "final_volume", expected: `${quoted(stockVolume2)} mL`,
 		received: `${quoted(finalVolume)} mL`,
 		advice: "Filling up only adds volume: swap the two cells, or check their units."
 	};
 }
 
-// chemistry/dilutedMolarity
 function dilutedMolarity({ stock, stockVolume: stockVolume2, finalVolume }) {
 	const error = notAboveZero(
 		{ value: stock, argument: "stock_molarity", unit: "mol/L" },
@@ -341,13 +300,11 @@ function dilutedMolarity({ stock, stockVolume: stockVolume2, finalVolume }) {
 	return finite(molesPerLitre(stock * stockVolume2 / finalVolume), "stock_molarity");
 }
 
-// chemistry/dilutionFactor
 function dilutionFactor({ stock, target }) {
 	const error = dilutionError({ stock, target });
 	return error ? failure(error) : finite(stock / target, "stock_molarity");
 }
 
-// chemistry/electrolytes
 var strongAcids = ["HCl", "HBr", "HI", "HNO3", "HClO4", "HClO3", "H2SO4"];
 var weakElectrolytes = "CH3COOH HCOOH HF H3PO4 H3PO3 H2CO3 NH3 H2S HNO2 HClO HClO2 HBrO HCN H2SO3 H3BO3 C6H8O7 H2C2O4 C6H5COOH C2H5COOH C3H6O3 C4H6O6 C6H8O6 C6H5OH CH3NH2 C2H5NH2 (CH3)2NH C5H5N N2H4 H2O2S HIO3 C8H6O4 C7H6O3 H2CrO4 HSCN FeF3 HgCl2 Hg(CN)2".split(" ");
 var molecularSolutes = "C6H12O6 C12H22O11 CO(NH2)2 H2O2 C2H5OH CH3OH C3H7OH C3H8O3 C2H6O2 (CH3)2CO C6H14O6 C8H10N4O2 C4H8O HCHO CH3CN CS(NH2)2 O2 N2 CO2 C5H10O5 C18H32O16 C6H12O5 H2O".split(" ");
@@ -355,53 +312,20 @@ var solubleHydroxides = new Set(["Li", "Na", "K", "Rb", "Cs", "Ba", "Sr", "NH4"]
 var saturatedHydroxides = { Ca: 0.0235, Ba: 0.28 };
 var always = new Set(["Li", "Na", "K", "Rb", "Cs", "NH4", "H"]);
 var except = {
-	"Li F": false,
-	"Li PO4": false,
-	"Mg CrO4": true,
-	"Ca CrO4": true,
-	"Mg SO3": false,
-	"Ag F": true,
-	"Ag NO2": false,
-	"Be SO4": true,
-	"Hg Br": false,
-	"Hg I": false,
-	"Hg SCN": false,
-	"Sn I": false,
-	"Co NO2": false,
-	"Ag BrO3": false,
-	"Ba BrO3": false,
-	"K IO4": false,
-	"K BF4": false
+	"Li F": false, "Li PO4": false, "Mg CrO4": true, "Ca CrO4": true, "Mg SO3": false, "Ag F": true, "Ag NO2": false,
+	"Be SO4": true, "Hg Br": false, "Hg I": false, "Hg SCN": false, "Sn I": false, "Co NO2": false, "Ag BrO3": false,
+	"Ba BrO3": false, "K IO4": false, "K BF4": false
 };
 var lowWith = {
 	halide: new Set(["Ag", "Pb", "Cu 1"]),
 	fluoride: new Set(["Mg", "Ca", "Sr", "Ba", "Pb", "Al", "Cu", "Fe 2", "Cr", "Th", "La", "Ce"]),
-	iodate: new Set(["Ag", "Ba", "Ca", "Cd", "Mn", "Pb", "Sr", "Zn"]),
-	sulfate: new Set(["Ba", "Sr", "Pb", "Ca", "Ag"])
+	iodate: new Set(["Ag", "Ba", "Ca", "Cd", "Mn", "Pb", "Sr", "Zn"]), sulfate: new Set(["Ba", "Sr", "Pb", "Ca", "Ag"])
 };
 var lowAnions = new Set([
-	"CO3",
-	"PO4",
-	"PO3",
-	"AsO4",
-	"BO3",
-	"SiO3",
-	"S",
-	"SO3",
-	"C2O4",
-	"CrO4",
-	"MoO4",
-	"WO4",
-	"B4O7",
-	"C4H4O6",
-	"SeO3",
+	"CO3", "PO4", "PO3", "AsO4", "BO3", "SiO3", "S", "SO3", "C2O4", "CrO4", "MoO4", "WO4", "B4O7", "C4H4O6", "SeO3",
 	"HPO4"
 ]);
-function isSparinglySoluble({
-	cation,
-	cationCharge,
-	anion
-}) {
+function isSparinglySoluble({ cation, cationCharge, anion }) {
 	const own = except[`${cation} ${anion}`];
 	if (own !== void 0) return !own;
 	if (anion === "OH") return !solubleHydroxides.has(cation);
@@ -416,7 +340,6 @@ function isSparinglySoluble({
 	return false;
 }
 
-// chemistry/formula
 function partsAtoms(parts, times2, counts) {
 	for (const part of parts) {
 		if (part.kind === "group") partsAtoms(part.parts, times2 * part.count, counts);
@@ -440,7 +363,6 @@ function assembled({ text, units, charge }) {
 }
 function anhydrousAtoms({ units }) { return atomsOfUnits(units.filter((unit, index) => index === 0 || !isWater(unit))); }
 
-// chemistry/listedIons
 var cationList = "H+ Li+ Na+ K+ Rb+ Cs+ Ag+ Cu+ NH4+ Be^2+ Mg^2+ Ca^2+ Sr^2+ Ba^2+ Zn^2+ Cd^2+ Fe^2+ Fe^3+ Co^2+ Co^3+ Ni^2+ Cu^2+ Mn^2+ Cr^2+ Cr^3+ Al^3+ Ga^3+ Sc^3+ Bi^3+ La^3+ Ce^3+ Ce^4+ Sn^2+ Sn^4+ Pb^2+ Hg^2+ Pd^2+ Pt^2+ Au^3+ V^2+ V^3+ Ti^3+ Th^4+ H3O+";
 var anionList = "C6H5O7^3- HC8H4O4- HC4H4O6- C6H5COO- C4H4O6^2- Fe(CN)6^3- Fe(CN)6^4- B4O7^2- S2O8^2- S4O6^2- C2H5COO- Cr2O7^2- B(OH)4- Al(OH)4- H2PO4- CH3COO- HC2O4- HSO4- HPO4^2- C2O4^2- ClO4- IO4- MnO4- HCO3- HSO3- S2O3^2- SO4^2- CrO4^2- MnO4^2- PO4^3- AsO4^3- BF4- MoO4^2- WO4^2- SeO4^2- NO3- ClO3- BrO3- IO3- HCOO- SO3^2- CO3^2- SiO3^2- PO3^3- BO3^3- VO3- SeO3^2- NO2- ClO2- SCN- N3- HO2- OH- ClO- BrO- CN- HS- O2^2- F- Cl- Br- I- S^2- O^2-";
 function read2(list) { return list.split(" ").map((written) => {
@@ -455,17 +377,13 @@ function listedAnions() { return anions ?? (anions = read2(anionList)); }
 function isListedIon({ body, charge }) { return [...listedCations(), ...listedAnions()].some((ion) => ion.charge === charge && sameBody(ion.body, body)); }
 function sameBody(one, other) { return one === other.replace(/^\[(.*)\]$/, "$1"); }
 
-// chemistry/ions
 function countsOf(atoms) { return new Map(atoms.map(({ element, count }) => [element === "[2H]" ? "H" : element, count])); }
 function key(counts) { return [...counts].map(([element, count]) => `${element}${count}`).sort().join(); }
 var loneSymbol = /^[A-Z][a-z]?$/;
 function atomsOfListed(body) {
 	if (loneSymbol.test(body)) return [{ element: body, count: 1 }];
 	const counts = new Map();
-	const flat = body.replace(
-		/\(([^()]*)\)(\d*)/g,
-		(_, inside, times2) => inside.repeat(Number(times2 || 1))
-	);
+	const flat = body.replace(/\(([^()]*)\)(\d*)/g, (_, inside, times2) => inside.repeat(Number(times2 || 1)));
 	const left = flat.replace(/([A-Z][a-z]?)(\d*)/g, (_, element, count) => {
 		counts.set(element, (counts.get(element) ?? 0) + Number(count || 1));
 		return "";
@@ -554,16 +472,13 @@ function ions(formula) {
 	const shown3 = quoted(formula.text);
 	if (formula.charge !== 0) {
 		return refusal({
-			code: "formula-with-charge",
-			received: shown3,
-			advice: "Type the substance that is dissolved, without a charge."
+			code: "formula-with-charge", received: shown3, advice: "Type the substance that is dissolved, without a charge."
 		});
 	}
 	const atoms = anhydrousAtoms(formula);
 	const counts = countsOf(atoms);
 	const weakRefusal = () => refusal({
-		code: "ions-weak",
-		received: shown3,
+		code: "ions-weak", received: shown3,
 		advice: "Look up its acid or base constant: a formula alone can’t say how many ions there are."
 	});
 	if (isAmong(weakElectrolytes, counts)) return weakRefusal();
@@ -575,9 +490,7 @@ function ions(formula) {
 	}
 	if (!salt) {
 		return refusal({
-			code: "ions-unknown",
-			received: shown3,
-			advice: "Look up how it dissolves, and count its ions by hand."
+			code: "ions-unknown", received: shown3, advice: "Look up how it dissolves, and count its ions by hand."
 		});
 	}
 	const { cations: cations2, anion } = salt;
@@ -589,26 +502,18 @@ function ions(formula) {
 		({ ion: { body, charge } }) => isSparinglySoluble({ cation: body, cationCharge: charge, anion: anion.ion.body })
 	);
 	if (isLow) {
-		return refusal({
-			code: "ions-sparingly",
-			received: shown3,
-			advice: "Choose a salt that dissolves."
-		});
+		return refusal({ code: "ions-sparingly", received: shown3, advice: "Choose a salt that dissolves." });
 	}
 	const isSulfuric = isAcid && anion.ion.body === "SO4";
 	return success(
 		[...cations2, anion].map(({ ion, count }) => ({
-			ion: ionText(ion),
-			count,
-			charge: ion.charge,
-			atoms: ion.atoms,
+			ion: ionText(ion), count, charge: ion.charge, atoms: ion.atoms,
 			...isSulfuric ? { note: "the second step is partial: some HSO₄⁻ stays whole" } : {},
 			...saturated === void 0 ? {} : { note: `as far as it dissolves, up to about ${saturated} mol/L at room temperature`, saturated }
 		}))
 	);
 }
 
-// chemistry/likelySpellings
 var lettersMax = 24;
 var offersMax = 2;
 var schoolElements = new Set(
@@ -636,7 +541,6 @@ function likelySpellings(text) {
 	return spellings.length > offersMax ? [] : spellings;
 }
 
-// chemistry/lookAlikes
 var otherSubstances = "Fe2O3 Fe3O4 FeO Al2O3 Cu2O CuO MgO CaO BaO SrO ZnO MnO2 SiO2 TiO2 Cr2O3 CrO3 PbO PbO2 HgO Ag2O Li2O Na2O K2O Na2O2 SO2 SO3 NO NO2 N2O N2O4 N2O5 CO P2O5 P4O10 Cl2 Cl2O O3 CCl4 CHCl3 CH2Cl2 PCl3 PCl5 SiCl4 SOCl2 NCl3 CaC2O4".split(" ");
 var others;
 function otherKeys() { return others ?? (others = new Set(otherSubstances.map((body) => atomsKey({ atoms: atomsOfListed(body) })))); }
@@ -684,7 +588,6 @@ function lookAlikes(typed, text, read3) {
 	return answer;
 }
 
-// chemistry/solutionDensity
 var lightest = 0.5;
 var heaviest = 5;
 function notASolutionDensity(...densities) {
@@ -694,36 +597,22 @@ function notASolutionDensity(...densities) {
 	if (found === void 0) return void 0;
 	const isLikelyPerCubicMetre = found.value >= 1e3 * lightest && found.value <= 1e3 * heaviest;
 	return {
-		code: "density-unlikely",
-		argument: found.argument,
-		expected: `${lightest} to ${heaviest} g/mL`,
+		code: "density-unlikely", argument: found.argument, expected: `${lightest} to ${heaviest} g/mL`,
 		received: `${quoted(found.value)} g/mL`,
 		advice: isLikelyPerCubicMetre ? `Is it in kg/m³? Then type it with its unit, as in "${found.value} kg/m³".` : 'Is it in kg/m³ or g/L? Then type it with its unit, as in "1190 kg/m³".'
 	};
 }
 
-// chemistry/straightLine
-function notALine({
-	lighterPercent,
-	lighterDensity,
-	heavierPercent,
-	heavierDensity
-}) {
+function notALine({ lighterPercent, lighterDensity, heavierPercent, heavierDensity }) {
 	const error = notASolutionDensity(
 		{ value: lighterDensity, argument: "lighter_density" },
 		{ value: heavierDensity, argument: "heavier_density" }
 	);
 	if (error) return error;
-	for (const [value, argument] of [
-		[lighterPercent, "lighter_percent"],
-		[heavierPercent, "heavier_percent"]
-	]) {
+	for (const [value, argument] of [[lighterPercent, "lighter_percent"], [heavierPercent, "heavier_percent"]]) {
 		if (!(value >= 0 && value <= 100)) {
 			return {
-				code: "percent-of-line",
-				argument,
-				expected: "from 0 % to 100 %",
-				received: `${quoted(value)} %`,
+				code: "percent-of-line", argument, expected: "from 0 % to 100 %", received: `${quoted(value)} %`,
 				advice: "Copy it again from the table of densities."
 			};
 		}
@@ -731,18 +620,13 @@ function notALine({
 	if (lighterDensity !== heavierDensity && lighterPercent !== heavierPercent) return void 0;
 	const isDensity = lighterDensity === heavierDensity;
 	return {
-		code: "lines-alike",
-		argument: isDensity ? "heavier_density" : "heavier_percent",
+		code: "lines-alike", argument: isDensity ? "heavier_density" : "heavier_percent",
 		received: isDensity ? `the density ${quoted(heavierDensity)} g/mL` : `the mass percent ${quoted(heavierPercent)} %`,
 		advice: "Take two different lines of the table."
 	};
 }
 
-// chemistry/massPercentOfDensity
-function massPercentOfDensity({
-	density: density2,
-	...line
-}) {
+function massPercentOfDensity({ density: density2, ...line }) {
 	const error = notALine(line) ?? notAboveZero({ value: density2, argument: "density", unit: "g/mL" });
 	if (error) return failure(error);
 	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
@@ -750,14 +634,12 @@ function massPercentOfDensity({
 	const found = lighterPercent + share * (heavierPercent - lighterPercent);
 	if (found >= 0 && found <= 100) return success(percent(found));
 	return failure({
-		code: "percent-beyond-line",
-		argument: "density",
-		received: `${quoted(density2)} g/mL`,
+		code: "percent-beyond-line", argument: "density", received: `${quoted(density2)} g/mL`,
 		advice: "On their straight line it would mean less than 0 % or more than 100 %. Check the mass and the volume."
 	});
 }
 
-// errors/placeInText
+// From errors
 var shownWhole2 = 30;
 var shownBefore = 10;
 var shownBehind = 14;
@@ -767,22 +649,19 @@ function placeInText({ text, from }) {
 	return `character ${from + 1} of “${around}”`;
 }
 
-// measurement/cellValue
+// From measurement
 function isBlank(value) { return value === void 0 || value === null || typeof value === "string" && value.trim() === ""; }
 
-// chemistry/splitCharge
+// From chemistry
 function signOf(mark) { return /[+＋⁺]/.test(mark) ? 1 : -1; }
 function size(digits = "") { return Number(digits.normalize("NFKC") || 1); }
 var tailLength = 14;
 var clearShapes = [
 	{ shape: /\^\s*[({]?\s*(\d{0,2})\s*([+＋−–-])\s*[)}]?$/, size: 1, sign: 2 },
 	{ shape: /\^\s*[({]?\s*([+＋−–-])\s*(\d{1,2})\s*[)}]?$/, size: 2, sign: 1 },
-	{ shape: /\((\d{0,2})([+＋−–-])\)$/, size: 1, sign: 2 },
-	{ shape: /\(([+＋−–-])(\d{1,2})\)$/, size: 2, sign: 1 },
-	{ shape: /([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,2})([⁺⁻])$/, size: 1, sign: 2 },
-	{ shape: /([⁺⁻])([¹²³⁴⁵⁶⁷⁸⁹]{1,2})$/, size: 2, sign: 1 },
-	{ shape: /(?<=[₀-₉\s])(\d)([+＋−–-])$/, size: 1, sign: 2 },
-	{ shape: /([+＋−–-])(\d{1,2})$/, size: 2, sign: 1 }
+	{ shape: /\((\d{0,2})([+＋−–-])\)$/, size: 1, sign: 2 }, { shape: /\(([+＋−–-])(\d{1,2})\)$/, size: 2, sign: 1 },
+	{ shape: /([⁰¹²³⁴⁵⁶⁷⁸⁹]{0,2})([⁺⁻])$/, size: 1, sign: 2 }, { shape: /([⁺⁻])([¹²³⁴⁵⁶⁷⁸⁹]{1,2})$/, size: 2, sign: 1 },
+	{ shape: /(?<=[₀-₉\s])(\d)([+＋−–-])$/, size: 1, sign: 2 }, { shape: /([+＋−–-])(\d{1,2})$/, size: 2, sign: 1 }
 ];
 function splitCharge(text) {
 	const tail = text.slice(-tailLength);
@@ -814,7 +693,6 @@ function chargeText({ base, charge }) {
 	return `${base}^${digits}${charge < 0 ? "-" : "+"}`;
 }
 
-// chemistry/readFormula
 var formulaLengthMax = 250;
 var depthMax = 20;
 var numberMax = 99999;
@@ -856,9 +734,7 @@ var FormulaReader = class {
 		if (unclosed) {
 			const wanted2 = closing.charAt(opening.indexOf(unclosed.mark));
 			this.stop({
-				code: "bracket-not-closed",
-				at: unclosed.at,
-				advice: `Add “${wanted2}”, as in Ca(OH)2.`,
+				code: "bracket-not-closed", at: unclosed.at, advice: `Add “${wanted2}”, as in Ca(OH)2.`,
 				brief: `“${wanted2}” missing`
 			});
 		}
@@ -876,9 +752,7 @@ var FormulaReader = class {
 	}
 	stopAtCoefficient() {
 		return this.stop({
-			code: "coefficient-before-formula",
-			at: 0,
-			received: quoted(this.text),
+			code: "coefficient-before-formula", at: 0, received: quoted(this.text),
 			advice: "Leave it out: in an equation it counts formula units, but here one unit is meant."
 		});
 	}
@@ -899,9 +773,7 @@ var FormulaReader = class {
 		} else {
 			const [character = mark] = this.text.slice(this.place);
 			this.stop({
-				code: "formula-character",
-				at: this.place,
-				received: quoted(character),
+				code: "formula-character", at: this.place, received: quoted(character),
 				advice: "Type a formula such as KBr or CuSO4·5H2O."
 			});
 		}
@@ -915,11 +787,8 @@ var FormulaReader = class {
 		const at = this.place;
 		if (!/^[nxyz]\s?\(?H/.test(this.text.slice(at, at + 4))) return;
 		this.stop({
-			code: "coefficient-out-of-range",
-			at,
-			expected: "the number from the label",
-			received: quoted(this.text.charAt(at)),
-			advice: "It says how many H2O one formula unit holds, as in CuSO4·5H2O."
+			code: "coefficient-out-of-range", at, expected: "the number from the label",
+			received: quoted(this.text.charAt(at)), advice: "It says how many H2O one formula unit holds, as in CuSO4·5H2O."
 		});
 	}
 	/** The digits from here on, as plain ones. */
@@ -932,18 +801,13 @@ var FormulaReader = class {
 	countFrom(written, at) {
 		if (written.startsWith("0")) {
 			this.stop({
-				code: "subscript-zero",
-				at,
-				received: quoted(written),
+				code: "subscript-zero", at, received: quoted(written),
 				advice: "Did you mean the letter O? Otherwise leave out what is not there."
 			});
 		}
 		if (written.length > String(numberMax).length) {
 			this.stop({
-				code: "subscript-too-large",
-				at,
-				expected: `the most is ${numberMax}`,
-				received: quoted(written),
+				code: "subscript-too-large", at, expected: `the most is ${numberMax}`, received: quoted(written),
 				advice: "Check the number of atoms."
 			});
 		}
@@ -971,9 +835,7 @@ var FormulaReader = class {
 		if (this.text.charAt(at) === "[") {
 			if (this.text.charAt(this.place) !== "]") {
 				this.stop({
-					code: "isotope-shape",
-					at,
-					received: quoted(this.text.slice(at, at + 12)),
+					code: "isotope-shape", at, received: quoted(this.text.slice(at, at + 12)),
 					advice: "Write the isotope alone in the brackets, as in [13C]H4."
 				});
 			}
@@ -990,9 +852,7 @@ var FormulaReader = class {
 		const mass = Number(massNumber);
 		if (mass < atomicNumber || mass > 3 * atomicNumber + 4) {
 			this.stop({
-				code: "isotope-unlikely",
-				at,
-				received: quoted(`${massNumber}${symbol}`),
+				code: "isotope-unlikely", at, received: quoted(`${massNumber}${symbol}`),
 				advice: `A mass number counts protons and neutrons, and ${symbol} has ${atomicNumber} ${atomicNumber === 1 ? "proton" : "protons"}. Write a number of atoms after the symbol.`
 			});
 		}
@@ -1004,9 +864,7 @@ var FormulaReader = class {
 		const massNumber = this.digitsHere(digit);
 		if (!/[A-Z]/.test(this.text.charAt(this.place))) {
 			this.stop({
-				code: "isotope-shape",
-				at,
-				received: quoted(this.text.slice(at, at + 12)),
+				code: "isotope-shape", at, received: quoted(this.text.slice(at, at + 12)),
 				advice: "Write the mass number, then the symbol, as in [13C]."
 			});
 		}
@@ -1025,20 +883,13 @@ var FormulaReader = class {
 		this.parts.push({ ...last, count });
 	}
 	stopAtNumber(at) {
-		return this.stop({
-			code: "number-out-of-place",
-			at,
-			advice: "Write each number after what it counts, as in H2O."
-		});
+		return this.stop({ code: "number-out-of-place", at, advice: "Write each number after what it counts, as in H2O." });
 	}
 	openBracket(mark) {
 		if (this.open.length >= depthMax) {
 			this.stop({
-				code: "formula-too-deep",
-				at: this.place,
-				expected: `${depthMax} inside each other are the most`,
-				received: `“${mark}”`,
-				advice: "Write the formula with fewer brackets."
+				code: "formula-too-deep", at: this.place, expected: `${depthMax} inside each other are the most`,
+				received: `“${mark}”`, advice: "Write the formula with fewer brackets."
 			});
 		}
 		this.open.push({ parts: this.parts, mark, at: this.place });
@@ -1051,19 +902,13 @@ var FormulaReader = class {
 		const wanted2 = bracket && closing.charAt(opening.indexOf(bracket.mark));
 		if (!bracket || wanted2 !== mark) {
 			this.stop({
-				code: "bracket-not-opened",
-				at,
-				received: `“${mark}”`,
+				code: "bracket-not-opened", at, received: `“${mark}”`,
 				advice: bracket ? `The bracket that is open there ends with “${wanted2}”.` : `Add “${opening.charAt(closing.indexOf(mark))}” where the group begins, or leave “${mark}” out.`,
 				brief: `“${mark}”`
 			});
 		}
 		if (this.parts.length === 0) {
-			this.stop({
-				code: "bracket-empty",
-				at,
-				advice: "Fill the brackets or leave them out."
-			});
+			this.stop({ code: "bracket-empty", at, advice: "Fill the brackets or leave them out." });
 		}
 		const inside = this.parts;
 		this.stopAtOxidationNumber(bracket.at);
@@ -1076,9 +921,7 @@ var FormulaReader = class {
 		const inside = this.text.slice(at + 1, this.place);
 		if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || digit.test(this.text.charAt(this.place + 1))) return;
 		this.stop({
-			code: "formula-character",
-			at,
-			received: `the oxidation number ${quoted(`(${inside})`)}`,
+			code: "formula-character", at, received: `the oxidation number ${quoted(`(${inside})`)}`,
 			advice: "Leave it out: the numbers of atoms say it, as in FeCl3."
 		});
 	}
@@ -1087,9 +930,7 @@ var FormulaReader = class {
 		const bracket = this.open[this.open.length - 1];
 		if (bracket) {
 			this.stop({
-				code: "separator-in-bracket",
-				at,
-				received: `“${mark}”`,
+				code: "separator-in-bracket", at, received: `“${mark}”`,
 				advice: `Close “${bracket.mark}” first, as in Ca(NO3)2·4H2O.`
 			});
 		}
@@ -1122,42 +963,31 @@ var FormulaReader = class {
 		this.place += written.length;
 		if (value > 0 && value <= numberMax && !digit.test(this.text.charAt(this.place))) return value;
 		return this.stop({
-			code: "coefficient-out-of-range",
-			at,
-			expected: `a number above 0, ${numberMax} at most`,
+			code: "coefficient-out-of-range", at, expected: `a number above 0, ${numberMax} at most`,
 			received: quoted(this.text.slice(at, at + 12)),
 			advice: "It says how many of them one formula unit holds, as in CuSO4·5H2O."
 		});
 	}
 	closeUnit() {
 		if (this.end === 0) {
-			this.stop({
-				code: "formula-part-missing",
-				at: 0,
-				advice: "Write what has the charge, as in SO4^2-."
-			});
+			this.stop({ code: "formula-part-missing", at: 0, advice: "Write what has the charge, as in SO4^2-." });
 		}
 		if (this.parts.length === 0) {
 			this.stop({
-				code: "formula-part-missing",
-				at: Math.min(this.place, this.end - 1),
+				code: "formula-part-missing", at: Math.min(this.place, this.end - 1),
 				advice: "Write a formula on both sides of the dot, as in CuSO4·5H2O."
 			});
 		}
 		const unit = { coefficient: this.coefficient, parts: this.parts };
 		if (this.afterPoint && atomsOfUnits([unit]).length === 1) {
 			this.stop({
-				code: "subscript-not-whole",
-				at: this.unitAt - 1,
+				code: "subscript-not-whole", at: this.unitAt - 1,
 				advice: "Count atoms in whole numbers; only water of hydration may have 0.5 before it."
 			});
 		}
 		if (this.afterComma && !isWater(unit)) {
 			this.stop({
-				code: "formula-character",
-				at: this.unitAt - 1,
-				received: "“,”",
-				advice: "Type one substance in each cell."
+				code: "formula-character", at: this.unitAt - 1, received: "“,”", advice: "Type one substance in each cell."
 			});
 		}
 		this.units.push(unit);
@@ -1168,18 +998,13 @@ var FormulaReader = class {
 		const [state] = /\((s|l|g|aq)\)$/.exec(this.text) ?? [];
 		if (state !== void 0) {
 			this.stop({
-				code: "formula-character",
-				at: this.text.length - state.length,
-				received: `the state of matter ${quoted(state)}`,
+				code: "formula-character", at: this.text.length - state.length, received: `the state of matter ${quoted(state)}`,
 				advice: "Leave it out."
 			});
 		}
 		this.offerSpellings(at);
 		return this.stop({
-			code: "formula-case",
-			at,
-			expected: capitalsExpected,
-			received: quoted(this.text),
+			code: "formula-case", at, expected: capitalsExpected, received: quoted(this.text),
 			advice: `Look at ${placeInText({ text: this.text, from: at })}, and write symbols as in NaCl.`,
 			brief: "formula: capital letters"
 		});
@@ -1188,10 +1013,7 @@ var FormulaReader = class {
 		this.offerSpellings(this.place);
 		const shown3 = symbol.length > 12 ? `${symbol.slice(0, 11)}…` : symbol;
 		return this.stop({
-			code: "element-unknown",
-			at: this.place,
-			received: quoted(shown3),
-			advice: "Check it on the periodic table.",
+			code: "element-unknown", at: this.place, received: quoted(shown3), advice: "Check it on the periodic table.",
 			brief: shown3
 		});
 	}
@@ -1201,12 +1023,8 @@ var FormulaReader = class {
 		if (meant.length === 0) return;
 		const offer = meant.join(" or ");
 		this.stop({
-			code: "formula-case",
-			at,
-			expected: capitalsExpected,
-			received: quoted(this.text),
-			advice: `Did you mean ${offer}?`,
-			brief: `${offer}?`
+			code: "formula-case", at, expected: capitalsExpected, received: quoted(this.text),
+			advice: `Did you mean ${offer}?`, brief: `${offer}?`
 		});
 	}
 };
@@ -1215,12 +1033,8 @@ function readAsTyped(text, argument) {
 	if (other) {
 		const both = `${chargeText(reading2)} or ${chargeText(other)}`;
 		return failure({
-			code: "charge-two-readings",
-			argument,
-			expected: both,
-			received: quoted(text),
-			advice: `Write the charge after ^, as in ${chargeText(reading2)}.`,
-			brief: `${both}?`,
+			code: "charge-two-readings", argument, expected: both, received: quoted(text),
+			advice: `Write the charge after ^, as in ${chargeText(reading2)}.`, brief: `${both}?`,
 			at: { text, from: text.length - 2 }
 		});
 	}
@@ -1238,19 +1052,14 @@ var formulasMax = 200;
 function readFormula(cell, argument = "formula") {
 	if (typeof cell !== "string" || isBlank(cell)) {
 		return failure({
-			code: "formula-expected",
-			argument,
-			expected: "a formula as text, such as KBr",
-			received: quoted(cell)
+			code: "formula-expected", argument, expected: "a formula as text, such as KBr", received: quoted(cell)
 		});
 	}
 	const text = cell.trim();
 	if (text.length > formulaLengthMax) {
 		return failure({
-			code: "formula-too-long",
-			argument,
-			expected: `it has ${text.length} characters, and a formula can have ${formulaLengthMax}`,
-			received: quoted(text),
+			code: "formula-too-long", argument,
+			expected: `it has ${text.length} characters, and a formula can have ${formulaLengthMax}`, received: quoted(text),
 			advice: "Write repeated groups in brackets with a number, as in (CH2)10."
 		});
 	}
@@ -1266,32 +1075,23 @@ function readFormula(cell, argument = "formula") {
 	return lookAlikeError({ text, meant, argument });
 }
 var lookOf = { 0: "the digit 0", 1: "the digit 1", I: "a capital I" };
-function lookAlikeError({
-	text,
-	meant,
-	argument
-}) {
+function lookAlikeError({ text, meant, argument }) {
 	const [first = text] = meant;
 	const places = Array.from(text, (_, place) => place).filter((place) => text.charAt(place) !== first.charAt(place));
 	const letters = new Set(places.map((place) => `the letter ${first.charAt(place)}`));
 	const typed = new Set(places.map((place) => lookOf[text.charAt(place)]));
 	const offer = meant.join(" or ");
 	return failure({
-		code: "formula-look-alike",
-		argument,
-		expected: `${[...typed].join(" and ")} where a formula has ${[...letters].join(" and ")}`,
-		received: quoted(text),
-		advice: `Did you mean ${offer}? If not, type the number as a subscript such as ₂₀.`,
-		brief: `${offer}?`,
+		code: "formula-look-alike", argument,
+		expected: `${[...typed].join(" and ")} where a formula has ${[...letters].join(" and ")}`, received: quoted(text),
+		advice: `Did you mean ${offer}? If not, type the number as a subscript such as ₂₀.`, brief: `${offer}?`,
 		at: { text, from: places[0] ?? 0 }
 	});
 }
 
-// chemistry/matchIon
 function sameAtoms(one, other) { return one.length === other.length && one.every(({ element, count }) => other.some((atom) => atom.element === element && atom.count === count)); }
 function isHydronium({ charge, atoms }) { return charge === 1 && sameAtoms(atoms, [
-	{ element: "H", count: 3 },
-	{ element: "O", count: 1 }
+	{ element: "H", count: 3 }, { element: "O", count: 1 }
 ]); }
 function matchIon(text, present) {
 	for (const { base, charge } of splitCharge(text.trim())) {
@@ -1302,22 +1102,15 @@ function matchIon(text, present) {
 		if (found) return success(found);
 	}
 	return failure({
-		code: "ion-not-in-formula",
-		argument: "ion",
-		expected: `one of ${present.map(({ ion }) => ion).join(", ")}`,
-		received: quoted(text),
-		brief: present.map(({ ion }) => ion).join(" or ")
+		code: "ion-not-in-formula", argument: "ion", expected: `one of ${present.map(({ ion }) => ion).join(", ")}`,
+		received: quoted(text), brief: present.map(({ ion }) => ion).join(" or ")
 	});
 }
 
-// chemistry/purity
 function notAShare(value, argument) {
 	if (value > 0 && value <= 100) return void 0;
 	return {
-		code: "purity-out-of-range",
-		argument,
-		expected: "above 0 % and at most 100 %",
-		received: `${quoted(value)} %`,
+		code: "purity-out-of-range", argument, expected: "above 0 % and at most 100 %", received: `${quoted(value)} %`,
 		advice: "Check the label of the bottle."
 	};
 }
@@ -1327,7 +1120,6 @@ function pureShare(purity) {
 	return error === void 0 ? success(purity / 100) : failure(error);
 }
 
-// chemistry/molarity
 function molarity({ molarMass: molarMass2, mass, volume, purity }) {
 	const error = notAboveZero(
 		{ value: mass, argument: "grams", unit: "g" },
@@ -1339,15 +1131,12 @@ function molarity({ molarMass: molarMass2, mass, volume, purity }) {
 	return finite(molesPerLitre(mass * share.value / molarMass2 / (volume / 1e3)), "grams");
 }
 
-// chemistry/namedIon
 function namedIon(formula, ion) {
 	const present = ions(formula);
 	if (!present.ok) return present;
 	if (present.value.every(({ charge }) => charge === 0)) {
 		return failure({
-			code: "ion-none",
-			argument: "formula",
-			received: quoted(formula.text),
+			code: "ion-none", argument: "formula", received: quoted(formula.text),
 			advice: "Its particles are molecules: use the molarity of the solution."
 		});
 	}
@@ -1356,14 +1145,12 @@ function namedIon(formula, ion) {
 	return success({ ion: matched.value, others: present.value.filter((one) => one !== matched.value) });
 }
 
-// chemistry/reagentMolarity
 function reagentMolarity({ molarMass: molarMass2, massPercent, density: density2 }) {
 	const error = notAShare(massPercent, "mass_percent") ?? notASolutionDensity({ value: density2, argument: "density" });
 	if (error) return failure(error);
 	return finite(molesPerLitre(10 * massPercent * density2 / molarMass2), "density");
 }
 
-// chemistry/soluteMass
 function soluteMass({ molarMass: molarMass2, molarity: molarity2, volume, purity }) {
 	const error = notAboveZero(
 		{ value: molarity2, argument: "molarity", unit: "mol/L" },
@@ -1375,36 +1162,13 @@ function soluteMass({ molarMass: molarMass2, molarity: molarity2, volume, purity
 	return finite(grams(molarity2 * (volume / 1e3) * molarMass2 / share.value), "molarity");
 }
 
-// chemistry/wasteOf
 var collected = {
-	Ag: "silver",
-	As: "arsenic",
-	Ba: "barium",
-	Be: "beryllium",
-	Cd: "cadmium",
-	Co: "cobalt",
-	Cr: "chromium",
-	Cu: "copper",
-	Hg: "mercury",
-	Mn: "manganese",
-	Mo: "molybdenum",
-	Ni: "nickel",
-	Pb: "lead",
-	Sb: "antimony",
-	Se: "selenium",
-	Sn: "tin",
-	Tl: "thallium",
-	U: "uranium",
-	V: "vanadium",
-	W: "tungsten",
-	Zn: "zinc"
+	Ag: "silver", As: "arsenic", Ba: "barium", Be: "beryllium", Cd: "cadmium", Co: "cobalt", Cr: "chromium", Cu: "copper",
+	Hg: "mercury", Mn: "manganese", Mo: "molybdenum", Ni: "nickel", Pb: "lead", Sb: "antimony", Se: "selenium", Sn: "tin",
+	Tl: "thallium", U: "uranium", V: "vanadium", W: "tungsten", Zn: "zinc"
 };
 var mild = /^(H272.*|H302|H315|H319|H335)$/;
-function wasteOf({ atoms }, {
-	substance,
-	codes,
-	massPercent
-}) {
+function wasteOf({ atoms }, { substance, codes, massPercent }) {
 	const metal = atoms.map(({ element }) => collected[element] ?? "").find((name) => name !== "") ?? "";
 	const drain = substance?.drain ?? "no";
 	const isAllowed = drain === "yes" || typeof drain === "object" && (massPercent ?? substance?.soldPercent ?? 100) <= drain.upTo;
@@ -1412,449 +1176,224 @@ function wasteOf({ atoms }, {
 	return { goesTo, metal };
 }
 
-// errors/argumentName
+// From errors
 var spoken = new Map(
 	Object.entries({
-		accepted: "accepted value",
-		atomic_weight_decimals: "number of atomic-weight decimals",
-		entries: "column of entries",
-		figures: "number of figures",
-		first: "first value",
-		formula_1: "first formula",
-		formula_2: "second formula",
-		from: "unit to convert from",
-		given: "given table",
-		given_names: "row of given names",
-		given_values: "row of given values",
-		grams: "mass",
-		grams_1: "first mass",
-		grams_2: "second mass",
-		help_wanted: "column of help wanted",
-		kind: "kind of glassware",
-		level: "level of help",
-		measured: "measured value",
-		moles: "amount",
-		number_as_text: "number",
-		own_hints: "table of own hints",
-		purity_percent: "purity",
-		second: "second value",
-		settings: "table of settings",
-		signed: "choice of sign",
-		solvent_grams: "mass of solvent",
-		stages: "number of stages",
-		steps: "column of steps",
-		ties: "rounding of ties",
-		to: "unit to convert to",
+		accepted: "accepted value", atomic_weight_decimals: "number of atomic-weight decimals", entries: "column of entries",
+		figures: "number of figures", first: "first value", formula_1: "first formula", formula_2: "second formula",
+		from: "unit to convert from", given: "given table", given_names: "row of given names",
+		given_values: "row of given values", grams: "mass", grams_1: "first mass", grams_2: "second mass",
+		help_wanted: "column of help wanted", kind: "kind of glassware", level: "level of help", measured: "measured value",
+		moles: "amount", number_as_text: "number", own_hints: "table of own hints", purity_percent: "purity",
+		second: "second value", settings: "table of settings", signed: "choice of sign", solvent_grams: "mass of solvent",
+		stages: "number of stages", steps: "column of steps", ties: "rounding of ties", to: "unit to convert to",
 		tolerance_percent: "tolerance"
 	})
 );
 function argumentName(argument) { return spoken.get(argument) ?? argument.replace(/_/g, " "); }
 function theArgument(argument) { return /^(?:the |each |line|[^a-z])/.test(argument) ? argument : `the ${argumentName(argument)}`; }
 
-// errors/filledText
 function filledText(template, fillings2) { return template.replace(/\{(\w+)\}/g, (_, name) => fillings2[name] ?? "").replace(/^[a-z]/, (letter) => letter.toUpperCase()); }
 
-// errors/messages
 var unfit = "{received} can’t be used for {the}: ";
 function messages() { return {
 	// measurement
 	"number-expected": {
-		full: "{received} can’t be read as a number for {the}. {advice}",
-		short: "⚠ {name}: not a number"
+		full: "{received} can’t be read as a number for {the}. {advice}", short: "⚠ {name}: not a number"
 	},
-	"number-two-readings": {
-		full: "{received} for {the} could be {expected}. {advice}",
-		short: "⚠ {brief}?"
-	},
-	"number-out-of-range": {
-		full: `${unfit}it must be {expected}. {advice}`,
-		short: "⚠ {name}: power of ten?"
-	},
+	"number-two-readings": { full: "{received} for {the} could be {expected}. {advice}", short: "⚠ {brief}?" },
+	"number-out-of-range": { full: `${unfit}it must be {expected}. {advice}`, short: "⚠ {name}: power of ten?" },
 	"figures-out-of-range": {
-		full: "{received} can’t be the number of significant figures. {advice}",
-		short: "⚠ figures: 1 to 30"
+		full: "{received} can’t be the number of significant figures. {advice}", short: "⚠ figures: 1 to 30"
 	},
 	"accepted-zero": {
-		full: "With an accepted value of {received} there is no percent error. {advice}",
-		short: "⚠ accepted is 0"
+		full: "With an accepted value of {received} there is no percent error. {advice}", short: "⚠ accepted is 0"
 	},
 	"mean-zero": {
-		full: "The mean of {received} is 0, so there is no percent difference. {advice}",
-		short: "⚠ mean is 0"
+		full: "The mean of {received} is 0, so there is no percent difference. {advice}", short: "⚠ mean is 0"
 	},
-	"quantity-expected": {
-		full: "{received} can’t be used for {the}. {advice}",
-		short: "⚠ not {brief}"
-	},
-	"unit-other-kind": {
-		full: "{received} can’t be used for {the}. {advice}",
-		short: "⚠ {brief}"
-	},
-	"unit-unknown": {
-		full: "{received}: “{brief}” is not a unit known here. {advice}",
-		short: "⚠ unit: {brief}?"
-	},
-	"percent-two-readings": {
-		full: "{received} for {the} could be {expected}. {advice}",
-		short: "⚠ {brief}?"
-	},
-	"not-above-zero": {
-		full: `${unfit}it must be {expected}. {advice}`,
-		short: "⚠ {name} not above 0"
-	},
-	"below-zero": {
-		full: `${unfit}it must be {expected}. {advice}`,
-		short: "⚠ {name} below 0"
-	},
-	"glassware-size": {
-		full: "{received} is not {expected}. {advice}",
-		short: "⚠ size: {brief}"
-	},
+	"quantity-expected": { full: "{received} can’t be used for {the}. {advice}", short: "⚠ not {brief}" },
+	"unit-other-kind": { full: "{received} can’t be used for {the}. {advice}", short: "⚠ {brief}" },
+	"unit-unknown": { full: "{received}: “{brief}” is not a unit known here. {advice}", short: "⚠ unit: {brief}?" },
+	"percent-two-readings": { full: "{received} for {the} could be {expected}. {advice}", short: "⚠ {brief}?" },
+	"not-above-zero": { full: `${unfit}it must be {expected}. {advice}`, short: "⚠ {name} not above 0" },
+	"below-zero": { full: `${unfit}it must be {expected}. {advice}`, short: "⚠ {name} below 0" },
+	"glassware-size": { full: "{received} is not {expected}. {advice}", short: "⚠ size: {brief}" },
 	// chemistry: formulas and ions
-	"formula-expected": {
-		full: `${unfit}type {expected}.`,
-		short: "⚠ not a formula"
-	},
-	"formula-too-long": {
-		full: "{received} is too long: {expected}. {advice}",
-		short: "⚠ formula too long"
-	},
+	"formula-expected": { full: `${unfit}type {expected}.`, short: "⚠ not a formula" },
+	"formula-too-long": { full: "{received} is too long: {expected}. {advice}", short: "⚠ formula too long" },
 	"formula-too-deep": {
-		full: "{received}{at} is one bracket too many: {expected}. {advice}",
-		short: "⚠ formula: too many brackets"
+		full: "{received}{at} is one bracket too many: {expected}. {advice}", short: "⚠ formula: too many brackets"
 	},
-	"formula-case": {
-		full: "{received} needs {expected}. {advice}",
-		short: "⚠ {brief}"
-	},
+	"formula-case": { full: "{received} needs {expected}. {advice}", short: "⚠ {brief}" },
 	"formula-character": {
-		full: "{received}{at} doesn’t belong in a formula. {advice}",
-		short: "⚠ formula: other character"
+		full: "{received}{at} doesn’t belong in a formula. {advice}", short: "⚠ formula: other character"
 	},
-	"formula-part-missing": {
-		full: "Part of the formula is missing{at}. {advice}",
-		short: "⚠ formula: part missing"
-	},
-	"element-unknown": {
-		full: "{received}{at} is not the symbol of an element. {advice}",
-		short: "⚠ element {brief}?"
-	},
-	"bracket-not-closed": {
-		full: "The bracket{at} is never closed. {advice}",
-		short: "⚠ formula: {brief}"
-	},
+	"formula-part-missing": { full: "Part of the formula is missing{at}. {advice}", short: "⚠ formula: part missing" },
+	"element-unknown": { full: "{received}{at} is not the symbol of an element. {advice}", short: "⚠ element {brief}?" },
+	"bracket-not-closed": { full: "The bracket{at} is never closed. {advice}", short: "⚠ formula: {brief}" },
 	"bracket-not-opened": {
-		full: "{received}{at} closes no bracket. {advice}",
-		short: "⚠ formula: {brief} out of place"
+		full: "{received}{at} closes no bracket. {advice}", short: "⚠ formula: {brief} out of place"
 	},
-	"bracket-empty": {
-		full: "The brackets that end{at} are empty. {advice}",
-		short: "⚠ formula: empty brackets"
-	},
+	"bracket-empty": { full: "The brackets that end{at} are empty. {advice}", short: "⚠ formula: empty brackets" },
 	"separator-in-bracket": {
-		full: "{received}{at} stands inside an open bracket. {advice}",
-		short: "⚠ formula: bracket still open"
+		full: "{received}{at} stands inside an open bracket. {advice}", short: "⚠ formula: bracket still open"
 	},
 	"coefficient-before-formula": {
-		full: "{received} begins with a number. {advice}",
-		short: "⚠ formula: number in front"
+		full: "{received} begins with a number. {advice}", short: "⚠ formula: number in front"
 	},
 	"coefficient-out-of-range": {
-		full: "{received}{at} doesn’t say how many: write {expected}. {advice}",
-		short: "⚠ formula: number after the dot"
+		full: "{received}{at} doesn’t say how many: write {expected}. {advice}", short: "⚠ formula: number after the dot"
 	},
 	"number-out-of-place": {
-		full: "The number{at} has nothing before it to count. {advice}",
-		short: "⚠ formula: number out of place"
+		full: "The number{at} has nothing before it to count. {advice}", short: "⚠ formula: number out of place"
 	},
 	"subscript-zero": {
-		full: "{received}{at} can’t be a number of atoms. {advice}",
-		short: "⚠ formula: 0 after a symbol"
+		full: "{received}{at} can’t be a number of atoms. {advice}", short: "⚠ formula: 0 after a symbol"
 	},
 	"subscript-too-large": {
-		full: "{received}{at} is too many: {expected}. {advice}",
-		short: "⚠ formula: number too large"
+		full: "{received}{at} is too many: {expected}. {advice}", short: "⚠ formula: number too large"
 	},
-	"subscript-not-whole": {
-		full: "The number{at} isn’t whole. {advice}",
-		short: "⚠ formula: whole numbers"
-	},
-	"isotope-shape": {
-		full: "{received}{at} can’t be read as an isotope. {advice}",
-		short: "⚠ isotope as in [13C]"
-	},
-	"isotope-unlikely": {
-		full: "{received}{at} can’t be an isotope. {advice}",
-		short: "⚠ mass number?"
-	},
-	"formula-look-alike": {
-		full: "{received} has {expected}. {advice}",
-		short: "⚠ {brief}"
-	},
-	"charge-two-readings": {
-		full: "{received} could be {expected}. {advice}",
-		short: "⚠ {brief}"
-	},
+	"subscript-not-whole": { full: "The number{at} isn’t whole. {advice}", short: "⚠ formula: whole numbers" },
+	"isotope-shape": { full: "{received}{at} can’t be read as an isotope. {advice}", short: "⚠ isotope as in [13C]" },
+	"isotope-unlikely": { full: "{received}{at} can’t be an isotope. {advice}", short: "⚠ mass number?" },
+	"formula-look-alike": { full: "{received} has {expected}. {advice}", short: "⚠ {brief}" },
+	"charge-two-readings": { full: "{received} could be {expected}. {advice}", short: "⚠ {brief}" },
 	"formula-with-charge": {
-		full: "{received} is an ion, not a whole substance. {advice}",
-		short: "⚠ substance without a charge"
+		full: "{received} is an ion, not a whole substance. {advice}", short: "⚠ substance without a charge"
 	},
 	"atomic-weight-none": {
 		full: "{received} has no standard atomic weight, as none of its isotopes is stable. {advice}",
 		short: "⚠ {brief}: no atomic weight"
 	},
 	"element-not-in-formula": {
-		full: "{received} is not in the formula. Choose {expected}.",
-		short: "⚠ no {brief} in it"
+		full: "{received} is not in the formula. Choose {expected}.", short: "⚠ no {brief} in it"
 	},
 	"ions-weak": {
 		full: "{received} is a weak electrolyte: most of it stays whole in water. {advice}",
 		short: "⚠ weak: mostly undissociated"
 	},
 	"ions-sparingly": {
-		full: "{received} hardly dissolves: less than 1 g in 100 g of water. {advice}",
-		short: "⚠ hardly dissolves"
+		full: "{received} hardly dissolves: less than 1 g in 100 g of water. {advice}", short: "⚠ hardly dissolves"
 	},
-	"ions-unknown": {
-		full: "The ions of {received} are not known here. {advice}",
-		short: "⚠ ions not known here"
-	},
+	"ions-unknown": { full: "The ions of {received} are not known here. {advice}", short: "⚠ ions not known here" },
 	"ion-not-in-formula": {
-		full: "{received} is not an ion of this substance. Type {expected}, with its charge.",
-		short: "⚠ ion: {brief}?"
+		full: "{received} is not an ion of this substance. Type {expected}, with its charge.", short: "⚠ ion: {brief}?"
 	},
-	"ion-none": {
-		full: "{received} gives no ions in water: it stays whole. {advice}",
-		short: "⚠ gives no ions"
-	},
+	"ion-none": { full: "{received} gives no ions in water: it stays whole. {advice}", short: "⚠ gives no ions" },
 	"molarity-above-saturated": {
-		full: "{received} is more than dissolves: {expected}. {advice}",
-		short: "⚠ more than dissolves"
+		full: "{received} is more than dissolves: {expected}. {advice}", short: "⚠ more than dissolves"
 	},
 	// chemistry: solutions
 	"density-unlikely": {
-		full: "{received} is not a likely density: solutions have {expected}. {advice}",
-		short: "⚠ {name} in kg/m³?"
+		full: "{received} is not a likely density: solutions have {expected}. {advice}", short: "⚠ {name} in kg/m³?"
 	},
-	"purity-out-of-range": {
-		full: `${unfit}it must be {expected}. {advice}`,
-		short: "⚠ {name}: 0 to 100 %"
-	},
+	"purity-out-of-range": { full: `${unfit}it must be {expected}. {advice}`, short: "⚠ {name}: 0 to 100 %" },
 	"final-below-stock-volume": {
 		full: "A final volume of {received} is less than the stock taken, {expected}. {advice}",
 		short: "⚠ final volume too small"
 	},
 	"factor-not-above-one": {
-		full: "{received} can’t be a dilution factor: it must be {expected}. {advice}",
-		short: "⚠ factor not above 1"
+		full: "{received} can’t be a dilution factor: it must be {expected}. {advice}", short: "⚠ factor not above 1"
 	},
 	"stages-out-of-range": {
-		full: "{received} can’t be the number of stages: it must be {expected}. {advice}",
-		short: "⚠ stages: 1 to 100"
+		full: "{received} can’t be the number of stages: it must be {expected}. {advice}", short: "⚠ stages: 1 to 100"
 	},
-	"percent-of-line": {
-		full: `${unfit}it must be {expected}. {advice}`,
-		short: "⚠ {name}: 0 to 100 %"
-	},
+	"percent-of-line": { full: `${unfit}it must be {expected}. {advice}`, short: "⚠ {name}: 0 to 100 %" },
 	"percent-beyond-line": {
-		full: "{received} is too far from the two lines of the table. {advice}",
-		short: "⚠ {name} far from the two lines"
+		full: "{received} is too far from the two lines of the table. {advice}", short: "⚠ {name} far from the two lines"
 	},
-	"lines-alike": {
-		full: "Both lines have {received}. {advice}",
-		short: "⚠ two lines alike"
-	},
-	"percent-unclear": {
-		full: "{received} could be {expected}. {advice}",
-		short: "⚠ % w/w or % w/v?"
-	},
+	"lines-alike": { full: "Both lines have {received}. {advice}", short: "⚠ two lines alike" },
+	"percent-unclear": { full: "{received} could be {expected}. {advice}", short: "⚠ % w/w or % w/v?" },
 	"concentration-unit-unknown": {
-		full: "{received} is not a unit that can be converted here. Type {expected}.",
-		short: "⚠ unit of concentration?"
+		full: "{received} is not a unit that can be converted here. Type {expected}.", short: "⚠ unit of concentration?"
 	},
-	"conversion-needs": {
-		full: "{advice} Give {expected}.",
-		short: "⚠ {brief} needed"
-	},
+	"conversion-needs": { full: "{advice} Give {expected}.", short: "⚠ {brief} needed" },
 	"solute-over-whole": {
-		full: "{received} would be more solute than solution. {advice}",
-		short: "⚠ more solute than solution"
+		full: "{received} would be more solute than solution. {advice}", short: "⚠ more solute than solution"
 	},
 	"target-not-below-stock": {
-		full: "A target of {received} is not below the stock, {expected}. {advice}",
-		short: "⚠ target not below stock"
+		full: "A target of {received} is not below the stock, {expected}. {advice}", short: "⚠ target not below stock"
 	},
 	// workbook
-	"plan-without-lines": {
-		full: "No {expected} was found in {received}. {advice}",
-		short: "⚠ no lines in the Plan"
-	},
-	"plan-setting": {
-		full: "{argument} {received}. {advice}",
-		short: "⚠ setting"
-	},
-	"plan-line": {
-		full: "{argument}: {received}. {advice}",
-		short: "⚠ line of the Plan"
-	},
+	"plan-without-lines": { full: "No {expected} was found in {received}. {advice}", short: "⚠ no lines in the Plan" },
+	"plan-setting": { full: "{argument} {received}. {advice}", short: "⚠ setting" },
+	"plan-line": { full: "{argument}: {received}. {advice}", short: "⚠ line of the Plan" },
 	// lab: a quantity and what it is given
-	"quantity-unknown": {
-		full: "{received} is not a quantity known here. {advice}",
-		short: "⚠ quantity unknown"
-	},
+	"quantity-unknown": { full: "{received} is not a quantity known here. {advice}", short: "⚠ quantity unknown" },
 	"given-shape": {
-		full: "The given table has {received}, but needs two: name and value. {advice}",
-		short: "⚠ given: two columns"
+		full: "The given table has {received}, but needs two: name and value. {advice}", short: "⚠ given: two columns"
 	},
-	"given-unknown": {
-		full: "{received} is not used here. {advice}",
-		short: "⚠ given: {brief}"
-	},
-	"given-twice": {
-		full: "{received} is given twice. {advice}",
-		short: "⚠ given twice: {brief}"
-	},
-	"given-missing": {
-		full: "{the} is missing. {advice}",
-		short: "⚠ {brief} missing"
-	},
+	"given-unknown": { full: "{received} is not used here. {advice}", short: "⚠ given: {brief}" },
+	"given-twice": { full: "{received} is given twice. {advice}", short: "⚠ given twice: {brief}" },
+	"given-missing": { full: "{the} is missing. {advice}", short: "⚠ {brief} missing" },
 	// lab: hints, readings, numbers for teams
-	"hint-level": {
-		full: "{received} is not a level of help. {advice}",
-		short: "⚠ level 1, 2 or 3"
-	},
+	"hint-level": { full: "{received} is not a level of help. {advice}", short: "⚠ level 1, 2 or 3" },
 	"lesson-setting": {
-		full: "The setting “{argument}” can’t be {received}. Type {expected} in the Plan.",
-		short: "⚠ setting"
+		full: "The setting “{argument}” can’t be {received}. Type {expected} in the Plan.", short: "⚠ setting"
 	},
-	"numbers-shelf": {
-		full: `${unfit}it needs {expected}. {advice}`,
-		short: "⚠ not with this shelf"
-	},
+	"numbers-shelf": { full: `${unfit}it needs {expected}. {advice}`, short: "⚠ not with this shelf" },
 	"numbers-solute": {
-		full: "{received} can’t be used here: this activity needs {expected}. {advice}",
-		short: "⚠ solute"
+		full: "{received} can’t be used here: this activity needs {expected}. {advice}", short: "⚠ solute"
 	},
-	"numbers-start": {
-		full: `${unfit}it needs {expected}. {advice}`,
-		short: "⚠ number to start from"
-	},
+	"numbers-start": { full: `${unfit}it needs {expected}. {advice}`, short: "⚠ number to start from" },
 	"nothing-to-picture": {
-		full: "The picture needs {expected}, and there is {received}. {advice}",
-		short: "⚠ nothing to draw"
+		full: "The picture needs {expected}, and there is {received}. {advice}", short: "⚠ nothing to draw"
 	},
 	"particles-too-far-apart": {
-		full: "The picture needs {expected}, but {received}. {advice}",
-		short: "⚠ too far apart to draw"
+		full: "The picture needs {expected}, but {received}. {advice}", short: "⚠ too far apart to draw"
 	},
 	// functions: cells and ranges
-	"ranges-unfit": {
-		full: "These ranges don’t fit each other: {received}. {advice}",
-		short: "⚠ ranges do not fit"
-	},
-	"one-cell-only": {
-		full: "Give {expected} for {the}, not {received}. {advice}",
-		short: "⚠ {name}: one cell only"
-	},
-	"columns-only": {
-		full: "Give {expected} for {the}, not {received}. {advice}",
-		short: "⚠ {name}: one column only"
-	},
-	"range-shape": {
-		full: "{the} has {received}, but needs {expected}. {advice}",
-		short: "⚠ {name}: other shape"
-	},
-	"range-missing": {
-		full: "{the} is missing. Select {expected}.",
-		short: "⚠ {name} missing"
-	},
+	"ranges-unfit": { full: "These ranges don’t fit each other: {received}. {advice}", short: "⚠ ranges do not fit" },
+	"one-cell-only": { full: "Give {expected} for {the}, not {received}. {advice}", short: "⚠ {name}: one cell only" },
+	"columns-only": { full: "Give {expected} for {the}, not {received}. {advice}", short: "⚠ {name}: one column only" },
+	"range-shape": { full: "{the} has {received}, but needs {expected}. {advice}", short: "⚠ {name}: other shape" },
+	"range-missing": { full: "{the} is missing. Select {expected}.", short: "⚠ {name} missing" },
 	"arguments-too-many": {
-		full: "{argument} got {received} arguments and takes {expected}. {advice}",
-		short: "⚠ too many arguments"
+		full: "{argument} got {received} arguments and takes {expected}. {advice}", short: "⚠ too many arguments"
 	},
-	"cell-missing": {
-		full: "{the} is blank. Type it or point to its cell: {expected}.",
-		short: "⚠ {name} missing"
-	},
-	"cell-holds-error": {
-		full: "The cell for {the} holds {received}. {advice}",
-		short: "⚠ {name}: an error"
-	},
-	"whole-number-expected": {
-		full: `${unfit}type {expected}.`,
-		short: "⚠ {name}: whole number"
-	},
-	"yes-or-no-expected": {
-		full: `${unfit}type {expected}.`,
-		short: "⚠ {name}: TRUE or FALSE"
-	},
-	"text-expected": {
-		full: "{received} can’t be used for {the}. {advice}",
-		short: "⚠ {name}: not text"
-	},
-	"text-too-long": {
-		full: "{received} is too long for {the}. {advice}",
-		short: "⚠ {name}: too long"
-	},
-	"ratio-two-readings": {
-		full: "{received} could be a factor of {expected}. {advice}",
-		short: "⚠ {brief}?"
-	},
-	"choice-unknown": {
-		full: `${unfit}type {expected}.`,
-		short: "⚠ {name}: not one of the choices"
-	},
-	"out-of-limits": {
-		full: "{received} can’t be {the}. {advice}",
-		short: "⚠ {name}: {expected}"
-	},
-	"target-zero": {
-		full: "A target of 0 needs {expected}. {advice}",
-		short: "⚠ target 0 needs a tolerance"
-	},
+	"cell-missing": { full: "{the} is blank. Type it or point to its cell: {expected}.", short: "⚠ {name} missing" },
+	"cell-holds-error": { full: "The cell for {the} holds {received}. {advice}", short: "⚠ {name}: an error" },
+	"whole-number-expected": { full: `${unfit}type {expected}.`, short: "⚠ {name}: whole number" },
+	"yes-or-no-expected": { full: `${unfit}type {expected}.`, short: "⚠ {name}: TRUE or FALSE" },
+	"text-expected": { full: "{received} can’t be used for {the}. {advice}", short: "⚠ {name}: not text" },
+	"text-too-long": { full: "{received} is too long for {the}. {advice}", short: "⚠ {name}: too long" },
+	"ratio-two-readings": { full: "{received} could be a factor of {expected}. {advice}", short: "⚠ {brief}?" },
+	"choice-unknown": { full: `${unfit}type {expected}.`, short: "⚠ {name}: not one of the choices" },
+	"out-of-limits": { full: "{received} can’t be {the}. {advice}", short: "⚠ {name}: {expected}" },
+	"target-zero": { full: "A target of 0 needs {expected}. {advice}", short: "⚠ target 0 needs a tolerance" },
 	"result-not-finite": {
 		full: "The result for {the} is beyond any number that a cell can hold. {advice}",
 		short: "⚠ result beyond all numbers"
 	}
 }; }
 
-// errors/errorText
 function fillings({ argument, expected, received, advice, brief, at }) {
 	return {
-		argument,
-		name: argumentName(argument),
-		the: theArgument(argument),
-		at: at ? ` at ${placeInText(at)}` : "",
-		expected,
-		received,
-		advice,
-		brief
+		argument, name: argumentName(argument), the: theArgument(argument), at: at ? ` at ${placeInText(at)}` : "", expected,
+		received, advice, brief
 	};
 }
 function errorText(error) { return filledText(messages()[error.code].full, fillings(error)); }
 function shortErrorText(error) { return filledText(messages()[error.code].short, fillings(error)); }
 
-// functions/asCell
+// From functions
 function asCell(result, place) {
 	if (result.ok) return result.value;
 	if (place === "alone") throw new Error(errorText(result.error));
 	return shortErrorText(result.error);
 }
 
-// functions/computed
 function computed(entry, values) {
 	if (!values.ok) return values;
 	const result = entry.compute(...values.value);
 	if (!result.ok || isAllFinite(result.value)) return result;
 	return failure({
-		code: "result-not-finite",
-		argument: entry.name,
-		advice: "Look for a number that is far too large or far too small."
+		code: "result-not-finite", argument: entry.name, advice: "Look for a number that is far too large or far too small."
 	});
 }
 function isAllFinite(value) { return Array.isArray(value) ? value.every(isAllFinite) : typeof value !== "number" || Number.isFinite(value); }
 
-// functions/grid
 function isList(value) { return Array.isArray(value); }
 function isDate(value) { return Object.prototype.toString.call(value) === "[object Date]"; }
 function cellOf(value) {
@@ -1884,7 +1423,6 @@ function shapeText({ rows, columns }) {
 	return rows === 1 ? columnsText : `${rowsText} and ${columnsText}`;
 }
 
-// functions/commonShape
 function commonShape(shapes) {
 	const common = { rows: 1, columns: 1 };
 	for (const side of ["rows", "columns"]) {
@@ -1894,8 +1432,7 @@ function commonShape(shapes) {
 		const other = long.find((shape) => shape[side] !== first[side]);
 		if (other !== void 0) {
 			return failure({
-				code: "ranges-unfit",
-				argument: other.name,
+				code: "ranges-unfit", argument: other.name,
 				received: `${shapeText(first)} for ${theArgument(first.name)} and ${shapeText(other)} for ${theArgument(other.name)}`,
 				advice: `Make both cover the same ${side}, or give one cell.`
 			});
@@ -1905,13 +1442,12 @@ function commonShape(shapes) {
 	return success(common);
 }
 
-// measurement/patternOnUse
+// From measurement
 function patternOnUse(source, flags) {
 	let pattern;
 	return () => pattern ?? (pattern = new RegExp(source, flags));
 }
 
-// measurement/decimalReadings
 function ungrouped(text, mark) {
 	if (!text.includes(mark)) return text;
 	const groups = text.split(mark);
@@ -1953,10 +1489,8 @@ function otherReading(body, decimalMark) {
 	return taken?.fraction === void 0 ? { whole, fraction } : { whole: whole + fraction, fraction: void 0 };
 }
 
-// measurement/restAfter
 function restAfter(text, { end }) { return text.slice(end).replace(/[\u200b\u2060]/g, "").trim(); }
 
-// measurement/scanNumber
 var space = /[\s\u200b\u2060]/;
 var digit2 = /[0-9]/;
 var markOrDigit = /[0-9.,]/;
@@ -2043,7 +1577,6 @@ function scanNumber(text) {
 	return { negative, body, exponent: exponent ?? 0, hasExponent: exponent !== void 0, end: at };
 }
 
-// measurement/shiftedDecimal
 var plainPlaces = 25;
 function shiftedDecimal({ digits, lastPlace, negative }) {
 	const sign = negative && /[1-9]/.test(digits) ? "-" : "";
@@ -2054,7 +1587,6 @@ function shiftedDecimal({ digits, lastPlace, negative }) {
 	return `${sign}${padded.slice(0, lastPlace)}.${padded.slice(lastPlace)}`;
 }
 
-// measurement/readNumber
 var longestNumber = 60;
 function readNumber(cell, argument, options = {}) {
 	const text = typeof cell === "number" ? String(cell) : cell;
@@ -2092,80 +1624,38 @@ function typedNumber({ whole, fraction }, scanned, typed) {
 	const lastPlace = exponent - (fraction?.length ?? 0);
 	const decimal = shiftedDecimal({ digits, lastPlace, negative });
 	return {
-		value: Number(decimal),
-		decimal,
-		figures: Math.max(significant.length, 1),
-		lastPlace,
-		ambiguousZeros: isWhole2 ? significant.length - significant.replace(/0+$/, "").length : 0,
-		isText: true,
-		typed
+		value: Number(decimal), decimal, figures: Math.max(significant.length, 1), lastPlace,
+		ambiguousZeros: isWhole2 ? significant.length - significant.replace(/0+$/, "").length : 0, isText: true, typed
 	};
 }
 function notANumber(cell, argument) { return failure({
-	code: "number-expected",
-	argument,
-	received: quoted(cell),
+	code: "number-expected", argument, received: quoted(cell),
 	advice: "Type digits with at most one decimal mark, such as 0.25."
 }); }
 function twoReadings(cell, argument, both) { return failure({
-	code: "number-two-readings",
-	argument,
-	expected: both,
-	received: quoted(cell),
-	advice: "Type the one you mean.",
+	code: "number-two-readings", argument, expected: both, received: quoted(cell), advice: "Type the one you mean.",
 	brief: both
 }); }
 function outOfRange(cell, argument) { return failure({
-	code: "number-out-of-range",
-	argument,
-	expected: "between 10^-300 and 10^300",
-	received: quoted(cell),
+	code: "number-out-of-range", argument, expected: "between 10^-300 and 10^300", received: quoted(cell),
 	advice: "Check its power of ten."
 }); }
 
-// measurement/unitTable.generated
 var unitTable = {
 	volume: "L|1e3 dL|1e2 cL|1e1 mL|1e0 µL|1e-3|μL dm³|1e3|dm3 cm³|1e0|cm3 m³|1e6|m3",
-	mass: "kg|1e3 g|1e0 mg|1e-3 µg|1e-6|μg ng|1e-9",
-	amount: "kmol|1e3 mol|1e0 mmol|1e-3 µmol|1e-6|μmol",
+	mass: "kg|1e3 g|1e0 mg|1e-3 µg|1e-6|μg ng|1e-9", amount: "kmol|1e3 mol|1e0 mmol|1e-3 µmol|1e-6|μmol",
 	concentration: "mol/L|1e0 mmol/L|1e-3 mol/dm³|1e0|mol/dm3 M|1e0 mM|1e-3 µM|1e-6|μM µmol/L|1e-6|μmol/L",
 	density: "g/mL|1e0 g/cm³|1e0|g/cm3 kg/m³|1e-3|kg/m3"
 };
 
-// measurement/unit
 var longestUnit = 40;
-var prefixes = {
-	kilo: "k",
-	deci: "d",
-	centi: "c",
-	milli: "m",
-	micro: "μ",
-	nano: "n"
-};
-var stems = {
-	litre: "L",
-	liter: "L",
-	gramme: "g",
-	gram: "g",
-	mole: "mol",
-	mol: "mol",
-	molar: "M"
-};
+var prefixes = { kilo: "k", deci: "d", centi: "c", milli: "m", micro: "μ", nano: "n" };
+var stems = { litre: "L", liter: "L", gramme: "g", gram: "g", mole: "mol", mol: "mol", molar: "M" };
 var word = /^(kilo|deci|centi|milli|micro|nano)?(litre|liter|gramme|gram|mole|mol|molar)s?$/;
 var cubicWord = /^cubic(centi|deci)?met(?:re|er)s?$/;
 var shortForms = {
-	cc: "cm3",
-	ccm: "cm3",
-	gm: "g",
-	gms: "g",
-	mls: "mL",
-	mgs: "mg",
-	kgs: "kg",
-	kilo: "kg",
-	kilos: "kg",
-	mmols: "mmol",
-	ltr: "L",
-	ltrs: "L"
+	cc: "cm3", ccm: "cm3", gm: "g", gms: "g", mls: "mL", mgs: "mg", kgs: "kg", kilo: "kg", kilos: "kg", mmols: "mmol",
+	ltr: "L", ltrs: "L"
 };
 function symbolOfWord(text) {
 	const lower = text.toLowerCase();
@@ -2204,10 +1694,8 @@ function simpleUnit(text) {
 	return knownUnits().get(symbol);
 }
 var quotients = {
-	"amount/volume": { kind: "concentration", shift: 3 },
-	"mass/volume": { kind: "density", shift: 0 },
-	"mass/amount": { kind: "molar mass", shift: 0 },
-	"amount/mass": { kind: "molality", shift: 3 }
+	"amount/volume": { kind: "concentration", shift: 3 }, "mass/volume": { kind: "density", shift: 0 },
+	"mass/amount": { kind: "molar mass", shift: 0 }, "amount/mass": { kind: "molality", shift: 3 }
 };
 function quotient(over, under) {
 	if (over === void 0 || under === void 0) return void 0;
@@ -2240,15 +1728,11 @@ function unitsOfKind(kind) {
 	return symbols.join(", ").replace(/, ([^,]*)$/, " or $1");
 }
 
-// measurement/readQuantity
 var longestQuantity = 100;
 var called = {
-	volume: { one: "a volume", example: "200 mL" },
-	mass: { one: "a mass", example: "2.5 g" },
-	amount: { one: "an amount", example: "0.25 mol" },
-	concentration: { one: "a concentration", example: "0.3 mol/L" },
-	density: { one: "a density", example: "1.05 g/mL" },
-	percent: { one: "a percentage", example: "98 %" }
+	volume: { one: "a volume", example: "200 mL" }, mass: { one: "a mass", example: "2.5 g" },
+	amount: { one: "an amount", example: "0.25 mol" }, concentration: { one: "a concentration", example: "0.3 mol/L" },
+	density: { one: "a density", example: "1.05 g/mL" }, percent: { one: "a percentage", example: "98 %" }
 };
 function nameOfKind(kind) { return kind === "molar mass" || kind === "molality" ? `a ${kind}` : called[kind].one; }
 function nameOfUnit({ kind, symbol }) { return kind === "density" && !/^(?:g\/mL|g\/cm³|kg\/m³)$/.test(symbol) ? "a mass concentration" : nameOfKind(kind); }
@@ -2256,10 +1740,7 @@ function wanted(kind) { return `${called[kind].one} such as ${called[kind].examp
 function bareName(kind) { return called[kind].one.replace(/an? /, ""); }
 function readQuantity(cell, kind, argument, options = {}) {
 	const refused = () => failure({
-		code: "quantity-expected",
-		argument,
-		received: quoted(cell),
-		advice: `Give ${wanted(kind)}.`,
+		code: "quantity-expected", argument, received: quoted(cell), advice: `Give ${wanted(kind)}.`,
 		brief: called[kind].one
 	});
 	if (typeof cell === "number") return withoutUnit(readNumber(cell, argument), kind, { cell, argument });
@@ -2274,18 +1755,14 @@ function readQuantity(cell, kind, argument, options = {}) {
 	if (unitTyped === "") return withoutUnit(number, kind, { cell, argument });
 	if (unit === void 0) {
 		return failure({
-			code: "unit-unknown",
-			argument,
-			received: quoted(cell),
+			code: "unit-unknown", argument, received: quoted(cell),
 			advice: `Give ${called[kind].one} in ${unitsOfKind(kind)}.`,
 			brief: unitTyped.length > 12 ? `${unitTyped.slice(0, 12)}…` : unitTyped
 		});
 	}
 	if (unit.kind !== kind) {
 		return failure({
-			code: "unit-other-kind",
-			argument,
-			received: `${quoted(cell)}, ${nameOfUnit(unit)},`,
+			code: "unit-other-kind", argument, received: `${quoted(cell)}, ${nameOfUnit(unit)},`,
 			advice: kind === "concentration" && unit.kind === "density" ? `Give ${wanted(kind)}; CONVERTCONCENTRATION works it out.` : `Give ${wanted(kind)}.`,
 			brief: `${bareName(kind)}, not ${unitTyped}`
 		});
@@ -2303,20 +1780,12 @@ function percentTwoReadings(number, { cell, argument }) {
 	const asPercent = Number((number.value * 100).toPrecision(15));
 	const both = `${number.value} % or ${asPercent} %`;
 	return failure({
-		code: "percent-two-readings",
-		argument,
-		expected: both,
-		received: quoted(cell),
-		advice: 'Type it as text with its sign, such as "98 %".',
-		brief: both
+		code: "percent-two-readings", argument, expected: both, received: quoted(cell),
+		advice: 'Type it as text with its sign, such as "98 %".', brief: both
 	});
 }
 
-// measurement/readMeasure
-function withPower(scanned, power) { return {
-	...scanned,
-	exponent: scanned.exponent + power
-}; }
+function withPower(scanned, power) { return { ...scanned, exponent: scanned.exponent + power }; }
 function readMeasure(cell, argument, options = {}) {
 	const scanned = typeof cell === "string" && cell.length <= longestQuantity ? scanNumber(cell) : void 0;
 	if (typeof cell !== "string" || scanned === void 0) {
@@ -2332,18 +1801,14 @@ function readMeasure(cell, argument, options = {}) {
 	return converted.ok ? success({ number: number.value, converted: converted.value, unit, unitTyped }) : converted;
 }
 function unitNotKnown({ number, unitTyped }, argument) { return failure({
-	code: "unit-unknown",
-	argument,
-	received: quoted(number.typed),
-	advice: "Type the number alone, or with a unit such as g, mL or mol/L.",
-	brief: shortUnit(unitTyped)
+	code: "unit-unknown", argument, received: quoted(number.typed),
+	advice: "Type the number alone, or with a unit such as g, mL or mol/L.", brief: shortUnit(unitTyped)
 }); }
 function shortUnit(unit) { return unit.length > 12 ? `${unit.slice(0, 12)}…` : unit; }
 
-// measurement/significantFigures
 function significantFigures(number) { return number.figures - number.ambiguousZeros; }
 
-// functions/readFactor
+// From functions
 function shown2(value) { return String(Number(value.toPrecision(12))); }
 function readFactor(cell, argument) {
 	const read3 = readNumber(cell, argument);
@@ -2356,38 +1821,24 @@ function readFactor(cell, argument) {
 		const inAll = shown2(parts.value.value / part.value.value);
 		const besides = shown2(parts.value.value / part.value.value + 1);
 		return failure({
-			code: "ratio-two-readings",
-			argument,
-			expected: `${inAll} or ${besides}`,
-			received: quoted(cell),
+			code: "ratio-two-readings", argument, expected: `${inAll} or ${besides}`, received: quoted(cell),
 			advice: `Type ${inAll} for ${parts.value.typed.trim()} parts in all, or ${besides} if that many are added.`,
 			brief: `${inAll} or ${besides}`
 		});
 	}
-	return failure({
-		...read3.error,
-		advice: "Type how many times the volume grows at each stage, such as 10."
-	});
+	return failure({ ...read3.error, advice: "Type how many times the volume grows at each stage, such as 10." });
 }
 
-// functions/readArgument
 function readArgument(cell, argument) {
 	const { name, kind, optional } = argument;
 	if (kind === "entry") return success(cell);
 	if (isBlank(cell)) {
 		if (optional) return success(void 0);
-		return failure({
-			code: "cell-missing",
-			argument: name,
-			expected: exampleOf(argument)
-		});
+		return failure({ code: "cell-missing", argument: name, expected: exampleOf(argument) });
 	}
 	if (typeof cell === "string" && hostErrors.test(cell.trim())) {
 		return failure({
-			code: "cell-holds-error",
-			argument: name,
-			received: `the error ${quoted(cell)}`,
-			advice: "Mend that one first."
+			code: "cell-holds-error", argument: name, received: `the error ${quoted(cell)}`, advice: "Mend that one first."
 		});
 	}
 	if (kind === "formula") return readFormula(cell, name);
@@ -2426,9 +1877,7 @@ function readArgument(cell, argument) {
 }
 var longestText = 300;
 function textTooLong(cell, name) { return failure({
-	code: "text-too-long",
-	argument: name,
-	received: quoted(cell),
+	code: "text-too-long", argument: name, received: quoted(cell),
 	advice: `It has ${cell.length} characters; ${longestText} is the most.`
 }); }
 var hostErrors = /^#(N\/A|REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|ERROR!)/;
@@ -2449,10 +1898,7 @@ function readWholeNumber(cell, argument) {
 	const read3 = valueIn(readNumber(cell, argument.name));
 	if (!read3.ok || Number.isInteger(read3.value)) return read3;
 	return failure({
-		code: "whole-number-expected",
-		argument: argument.name,
-		expected: exampleOf(argument),
-		received: quoted(cell)
+		code: "whole-number-expected", argument: argument.name, expected: exampleOf(argument), received: quoted(cell)
 	});
 }
 function readYesOrNo(cell, argument) {
@@ -2461,10 +1907,7 @@ function readYesOrNo(cell, argument) {
 	if (word2 === "true" || word2 === "yes") return success(true);
 	if (word2 === "false" || word2 === "no") return success(false);
 	return failure({
-		code: "yes-or-no-expected",
-		argument: argument.name,
-		expected: exampleOf(argument),
-		received: quoted(cell)
+		code: "yes-or-no-expected", argument: argument.name, expected: exampleOf(argument), received: quoted(cell)
 	});
 }
 function eitherOf(choices) { return `${choices.slice(0, -1).join(", ")} or ${choices[choices.length - 1]}`; }
@@ -2472,9 +1915,7 @@ function readText(cell, argument) {
 	const { name, oneOf, otherNames = {} } = argument;
 	if (typeof cell !== "string") {
 		return failure({
-			code: "text-expected",
-			argument: name,
-			received: quoted(cell),
+			code: "text-expected", argument: name, received: quoted(cell),
 			advice: oneOf ? `Type ${eitherOf(oneOf)}.` : "Type it as text."
 		});
 	}
@@ -2483,12 +1924,7 @@ function readText(cell, argument) {
 	const wanted2 = Object.keys(otherNames).includes(plain2) ? otherNames[plain2] : plain2;
 	const chosen = oneOf.find((choice) => choice.toLowerCase() === wanted2);
 	if (chosen !== void 0) return success(chosen);
-	return failure({
-		code: "choice-unknown",
-		argument: name,
-		expected: eitherOf(oneOf),
-		received: quoted(cell)
-	});
+	return failure({ code: "choice-unknown", argument: name, expected: eitherOf(oneOf), received: quoted(cell) });
 }
 function exampleOf({ name, kind, about }) {
 	switch (kind) {
@@ -2524,25 +1960,17 @@ function exampleOf({ name, kind, about }) {
 	}
 }
 
-// functions/readWhole
 function isWhole({ kind }) { return kind === "row" || kind === "column" || kind === "table"; }
 function readWhole(grid, argument) {
 	const { name, kind, optional } = argument;
 	const shape = shapeOf(grid);
 	if (optional && isAllBlank(grid)) return success(void 0);
 	if (isOneCell(shape) && grid[0]?.[0] === void 0) {
-		return failure({
-			code: "range-missing",
-			argument: name,
-			expected: expectedText(argument)
-		});
+		return failure({ code: "range-missing", argument: name, expected: expectedText(argument) });
 	}
 	if (kind === "row" && shape.rows > 1 || kind === "column" && shape.columns > 1) {
 		return failure({
-			code: "range-shape",
-			argument: name,
-			expected: `one ${kind}`,
-			received: shapeText(shape),
+			code: "range-shape", argument: name, expected: `one ${kind}`, received: shapeText(shape),
 			advice: `Select one ${kind} only.`
 		});
 	}
@@ -2551,15 +1979,12 @@ function readWhole(grid, argument) {
 }
 function expectedText({ kind, about = "" }) { return `a ${kind} of cells for it: ${about}`; }
 
-// functions/spread
 function spreadOf(entry, cells) {
 	if (cells.slice(entry.arguments.length).some((cell) => !isAllBlank(gridOf(cell)))) {
 		return failure({
-			code: "arguments-too-many",
-			argument: entry.name,
+			code: "arguments-too-many", argument: entry.name,
 			expected: entry.arguments.length === 1 ? "one" : `at most ${entry.arguments.length}`,
-			received: String(cells.length),
-			advice: `Give only ${entry.arguments.map(({ name }) => name).join(", ")}.`
+			received: String(cells.length), advice: `Give only ${entry.arguments.map(({ name }) => name).join(", ")}.`
 		});
 	}
 	const laid = entry.arguments.map((argument, place) => {
@@ -2601,7 +2026,6 @@ function readerOf({ argument, grid, shape }) {
 	};
 }
 
-// functions/cellByCell
 function cellByCell(cells) {
 	const spread = asCell(spreadOf(this, cells), "alone");
 	if (spread.alone) return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
@@ -2614,7 +2038,6 @@ function cellByCell(cells) {
 	);
 }
 
-// functions/oneTable
 function oneTable(cells) {
 	const spread = asCell(singleCells(this, cells), "alone");
 	const rows = asCell(computed(this, spread.valuesAt(0, 0)), "alone");
@@ -2625,17 +2048,13 @@ function singleCells(entry, cells) {
 		const shape = shapeOf(gridOf(cells[place]));
 		if (isWhole(argument) || isOneCell(shape)) continue;
 		return failure({
-			code: "one-cell-only",
-			argument: argument.name,
-			expected: "one cell",
-			received: shapeText(shape),
+			code: "one-cell-only", argument: argument.name, expected: "one cell", received: shapeText(shape),
 			advice: `${entry.name} fills a whole table, so call it once for each value.`
 		});
 	}
 	return spreadOf(entry, cells);
 }
 
-// functions/rowByRow
 var blankStatus = "blank";
 function rowByRow(cells) {
 	const spread = asCell(columnsOnly(this, cells), "alone");
@@ -2656,35 +2075,27 @@ function columnsOnly(entry, cells) {
 		const shape = shapeOf(gridOf(cells[place]));
 		if (isWhole(argument) || shape.columns === 1) continue;
 		return failure({
-			code: "columns-only",
-			argument: argument.name,
-			expected: "one column or one cell",
-			received: shapeText(shape),
+			code: "columns-only", argument: argument.name, expected: "one column or one cell", received: shapeText(shape),
 			advice: `${entry.name} fills a row for each entry, so put the entries in one column.`
 		});
 	}
 	return spreadOf(entry, cells);
 }
 
-// functions/withMolarMass
 function withMolarMass(formula, goOn) {
 	const mass = molarMass(formula);
 	return mass.ok ? goOn(mass.value) : mass;
 }
 
-// functions/withinLimits
 function withinLimits(value, { argument, least, most }) {
 	if (value === void 0 || value >= least && value <= most) return success(value);
 	return failure({
-		code: "out-of-limits",
-		argument,
-		expected: `${least} to ${most}`,
-		received: String(value),
+		code: "out-of-limits", argument, expected: `${least} to ${most}`, received: String(value),
 		advice: `Type a whole number from ${least} to ${most}.`
 	});
 }
 
-// measurement/comparedValues
+// From measurement
 function comparedValues(one, other) {
 	for (const { name, measure } of [one, other]) {
 		if (measure.unitTyped !== "" && measure.unit === void 0) return unitNotKnown(measure, name);
@@ -2697,15 +2108,12 @@ function comparedValues(one, other) {
 		return success({ one: first.converted.value, other: second.converted.value });
 	}
 	return failure({
-		code: "unit-other-kind",
-		argument: other.name,
+		code: "unit-other-kind", argument: other.name,
 		received: `${quoted(second.number.typed)}, ${nameOfKind(second.unit.kind)},`,
-		advice: `Give ${nameOfKind(first.unit.kind)}, like ${theArgument(one.name)}.`,
-		brief: "units of two kinds"
+		advice: `Give ${nameOfKind(first.unit.kind)}, like ${theArgument(one.name)}.`, brief: "units of two kinds"
 	});
 }
 
-// measurement/glassware.generated
 var glassware = {
 	"ASTM burette A": "10:0.02:m 25:0.03:m 50:0.05:m 100:0.1:m",
 	"ASTM burette B": "10:0.04:m 25:0.06:m 50:0.1:m 100:0.2:m",
@@ -2730,14 +2138,10 @@ var glassware = {
 	"beaker": "50:2.5:c 100:5:c 250:12.5:c 500:25:c 1000:50:c"
 };
 
-// measurement/percentError
 function percentError({ measured, accepted, signed = false }) {
 	if (accepted === 0) {
 		return failure({
-			code: "accepted-zero",
-			argument: "accepted",
-			received: "0",
-			advice: "Compare the plain difference instead."
+			code: "accepted-zero", argument: "accepted", received: "0", advice: "Compare the plain difference instead."
 		});
 	}
 	const difference = 100 * (measured - accepted) / Math.abs(accepted);
@@ -2750,7 +2154,7 @@ return { atomsKey, success, failure, quoted, finite, grams, gramsPerMole, gramsP
 "chemistry/cautions"(part) {
 const { failure, molarMass, notAShare, readFormula, success, wasteOf } = part("base");
 
-// chemistry/cautionTexts
+// From chemistry
 var adviceTexts = {
 	eyes: "Wear eye protection.",
 	corrosive: "Wear goggles, gloves and a lab coat; rinse skin or eyes with plenty of water at once and get help.",
@@ -2763,10 +2167,8 @@ var adviceTexts = {
 	metal: "Keep it off metal; use its own bottle or glass.",
 	asthma: "Not for people with asthma or allergies; raise no dust or spray.",
 	lasting: "Choose a safer substance if it does the job. Solid and strong solutions: staff only, gloves, no dust.",
-	organs: "Avoid repeated contact; gloves, no dust, wash hands.",
-	waters: "Keep it out of drains, rivers and soil.",
-	dries: "Wear gloves; wash hands afterwards.",
-	acids: "Never mix it with acid.",
+	organs: "Avoid repeated contact; gloves, no dust, wash hands.", waters: "Keep it out of drains, rivers and soil.",
+	dries: "Wear gloves; wash hands afterwards.", acids: "Never mix it with acid.",
 	acidToWater: "Add the acid to water, slowly and with stirring, never water to acid; let it cool.",
 	heatOfSolution: "Dissolve it slowly in cold water in heat-proof glass: it gets hot; let it cool before filling up."
 };
@@ -2832,9 +2234,7 @@ function allCodeTexts() { return {
 	EUH071: code("burns the airways", "", "", ["hood"])
 }; }
 var confidenceTexts = {
-	h: "harmonised, CLP Annex VI",
-	t: "two sources agree",
-	o: "one source, not harmonised",
+	h: "harmonised, CLP Annex VI", t: "two sources agree", o: "one source, not harmonised",
 	m: "from memory, not confirmed"
 };
 var cautionTexts = {
@@ -2846,13 +2246,11 @@ var cautionTexts = {
 	notClassifiedAsFarAsKnownAdvice: "That is not the same as harmless: eye protection stays on.",
 	notClassifiedUndiluted: function(confidence) { return `Not classified by the source we have (${confidence}).`; },
 	notClassifiedAdvice: "That is not the same as harmless: eye protection stays on, and ordinary care.",
-	/** Before what is said of each of several substances with one formula. */
 	ifItIs: function(name) { return `If it is ${name}:`; },
 	asSold: function(strength) { return `As it is sold, about ${strength} %. Give its mass percent for another strength.`; },
 	strictest: function(strength) { return `Sold in several strengths, often about ${strength} %: this is the strictest. Give the mass percent of your bottle.`; },
 	notKnown: "Not known: the figures are from memory and could not be confirmed.",
-	notKnownPlain: "Its hazards are not known for sure, so treat it as harmful.",
-	notClassifiedPlain: "Not classified.",
+	notKnownPlain: "Its hazards are not known for sure, so treat it as harmful.", notClassifiedPlain: "Not classified.",
 	notKnownAdvice: "See the supplier’s safety data sheet; eye protection stays on.",
 	strengthNotKnown: "Not known: only a weaker solution is listed.",
 	partNotKnown: function(codes) { return `Not known at this strength: ${codes}.`; },
@@ -2870,12 +2268,8 @@ var cautionTexts = {
 	deferring: "This is no safety data sheet. Read the one from your supplier; follow local rules and your school’s own assessment."
 };
 
-// chemistry/pictogramsOf
 var irritation = ["H315", "H319"];
-var precedence = [
-	{ where: ["H314", "H318"], drops: irritation },
-	{ where: ["H334"], drops: ["H317", ...irritation] }
-];
+var precedence = [{ where: ["H314", "H318"], drops: irritation }, { where: ["H334"], drops: ["H317", ...irritation] }];
 function pictogramsOf(codes) {
 	const texts = codeTexts();
 	const dropped = precedence.filter(({ where }) => where.some((code2) => codes.includes(code2)));
@@ -2886,7 +2280,6 @@ function pictogramsOf(codes) {
 	return [...digits].sort().map((pictogram) => `GHS${pictogram}`);
 }
 
-// chemistry/cautionList.generated
 var cautionList = `
 hydrochloric acid|HCl H3OCl|muriatic acid|37|H290:o H314 H335|hb|concentrated: staff only|H314,25,,36.458,h;H315,10,25,36.458,h;H319,10,25,36.458,h;H335,10,,36.458,h;H290,,,36.458,on
 sulfuric acid|H2SO4 SO4H2|oil of vitriol|96|H290:o H314|hb|concentrated: staff only|H314,15,,98.072,h;H315,5,15,98.072,h;H319,5,15,98.072,h;H290,,,98.072,on
@@ -3037,7 +2430,6 @@ perchloric acid|HClO4||60|H271 H290:m H302:m H314 H373:m|hn|not for students|H27
 hydrobromic acid|HBr||48|H290:m H314 H335|hb|concentrated: staff only|H314,40,,80.912,h;H315,10,40,80.912,h;H319,10,40,80.912,h;H335,10,,80.912,h;H290,,,,mn
 `;
 
-// chemistry/listedHazards
 function end(text, isOpenByDefault) {
 	if (text === "") return void 0;
 	const isTurned = text.startsWith("!");
@@ -3046,14 +2438,9 @@ function end(text, isOpenByDefault) {
 function limitOf(text) {
 	const [code2, from, to, counted, marks] = text.split(",");
 	return {
-		code: marks.includes("3") ? `${code2}/3` : code2,
-		from: end(from, false),
-		to: end(to, true),
-		countedGramsPerMole: counted === "" ? void 0 : Number(counted),
-		confidence: marks.charAt(0),
-		isWithoutLimit: marks.includes("n"),
-		isMinimum: marks.includes("*"),
-		dependsOnPh: marks.includes("p")
+		code: marks.includes("3") ? `${code2}/3` : code2, from: end(from, false), to: end(to, true),
+		countedGramsPerMole: counted === "" ? void 0 : Number(counted), confidence: marks.charAt(0),
+		isWithoutLimit: marks.includes("n"), isMinimum: marks.includes("*"), dependsOnPh: marks.includes("p")
 	};
 }
 function drainOf(mark) { return mark === "d" ? "yes" : mark === "n" ? "never" : mark === "b" ? "no" : { upTo: Number(mark.slice(1)) }; }
@@ -3082,16 +2469,13 @@ function listedSubstances() {
 		const names = columns[2] ?? "";
 		let read;
 		return {
-			name: columns[0] ?? "",
-			spellings: columns[1]?.split(" ") ?? [],
-			names: names === "" ? [] : names.split(";"),
+			name: columns[0] ?? "", spellings: columns[1]?.split(" ") ?? [], names: names === "" ? [] : names.split(";"),
 			read: () => read ?? (read = substanceOf(line2))
 		};
 	}));
 	return list;
 }
 
-// chemistry/substancesListed
 function plainFormula(text) { return text.replace(/(\d?)½/g, (_, whole) => `${whole || "0"}·5`).normalize("NFKC").replace(/[\s\u200b\ufeff]/g, "").replace(/(\d),(\d)/g, "$1·$2").replace(/\((?:aq|s|l)\)$/, "").replace(/[[{]/g, "(").replace(/[\]}]/g, ")").replace(/[•*.⋅∙‧・]/g, "·"); }
 function withoutWater(spelling) { return spelling.replace(/·(\d+[·,])?[\d⁄]*H2O$/, ""); }
 function waterOf(plain) { return plain.slice(withoutWater(plain).length); }
@@ -3116,7 +2500,6 @@ function substancesListed(text) {
 	);
 }
 
-// chemistry/cautions
 function cautions(formula, massPercent) {
 	const error = massPercent === void 0 ? void 0 : notAShare(massPercent, "mass_percent");
 	if (error) return failure(error);
@@ -3133,12 +2516,7 @@ function cautionsNamed(cell, massPercent) {
 	return found === void 0 ? read : success(together(found, void 0, massPercent));
 }
 function line(about, text, advice, plain = text) { return {
-	about,
-	code: "",
-	text,
-	plain,
-	advice,
-	confidence: void 0
+	about, code: "", text, plain, advice, confidence: void 0
 }; }
 var lastLine = line("deferring", "", cautionTexts.deferring);
 function wasteLine({ goesTo, metal }) {
@@ -3148,16 +2526,9 @@ function wasteLine({ goesTo, metal }) {
 function unlisted(formula) {
 	const waste = wasteOf(formula, { substance: void 0, codes: [], massPercent: void 0 });
 	return {
-		listing: "unlisted",
-		name: "",
-		listedNames: [],
-		verdict: "unsure",
-		signalWord: "",
-		pictograms: [],
+		listing: "unlisted", name: "", listedNames: [], verdict: "unsure", signalWord: "", pictograms: [],
 		statements: [line("note", cautionTexts.unlisted, cautionTexts.unlistedAdvice), wasteLine(waste), lastLine],
-		codes: [],
-		unknownCodes: [],
-		waste
+		codes: [], unknownCodes: [], waste
 	};
 }
 function together({ listing, substances }, formula, massPercent) {
@@ -3169,22 +2540,15 @@ function together({ listing, substances }, formula, massPercent) {
 	if (waste === void 0) throw new Error("Found without a substance.");
 	const blocks = all.length === 1 ? all.flatMap(({ statements }) => statements) : all.flatMap(({ name, holding, statements }) => [
 		{
-			...line("substance", cautionTexts.ifItIs(name), ""),
-			signalWord: signalOf(holding.map(({ code: code2 }) => code2))
+			...line("substance", cautionTexts.ifItIs(name), ""), signalWord: signalOf(holding.map(({ code: code2 }) => code2))
 		},
 		...statements
 	]);
 	return {
-		listing,
-		name: all.map(({ name }) => name).join(" or "),
-		listedNames: substances.map(({ name }) => name),
-		verdict: verdictOf(all),
-		signalWord: signalOf(codes),
-		pictograms: pictogramsOf(codes),
-		statements: [...blocks, wasteLine(waste), lastLine],
-		codes: codes.map(bareCode),
-		unknownCodes: Array.from(new Set(all.flatMap(({ unknownCodes }) => unknownCodes.map(bareCode)))),
-		waste
+		listing, name: all.map(({ name }) => name).join(" or "), listedNames: substances.map(({ name }) => name),
+		verdict: verdictOf(all), signalWord: signalOf(codes), pictograms: pictogramsOf(codes),
+		statements: [...blocks, wasteLine(waste), lastLine], codes: codes.map(bareCode),
+		unknownCodes: Array.from(new Set(all.flatMap(({ unknownCodes }) => unknownCodes.map(bareCode)))), waste
 	};
 }
 function verdictOf(all) {
@@ -3192,11 +2556,7 @@ function verdictOf(all) {
 	const isOpen = all.some(({ hasDoubts }) => hasDoubts);
 	return !isOpen && all.some(({ verdict }) => verdict === "none") ? "none" : "unsure";
 }
-function knownOf(substance, {
-	listing,
-	formula,
-	massPercent
-}) {
+function knownOf(substance, { listing, formula, massPercent }) {
 	const [primary = ""] = substance.spellings;
 	const { holding, unknownCodes, verdict, statements } = massPercent === void 0 ? asSold(substance, formula) : atStrength(substance, formula, massPercent);
 	return {
@@ -3206,14 +2566,11 @@ function knownOf(substance, {
 		verdict,
 		hasDoubts: verdict === "unsure" && substance.codes.length + substance.limits.length > 0,
 		statements: [
-			...listing === "listed" ? [] : [line("form", cautionTexts.otherHydrate(primary), "")],
-			...statements,
+			...listing === "listed" ? [] : [line("form", cautionTexts.otherHydrate(primary), "")], ...statements,
 			...substance.schoolUse === "" ? [] : [line("use", cautionTexts.school(substance.schoolUse), cautionTexts.schoolAdvice)]
 		],
 		waste: wasteOf(formula, {
-			substance,
-			codes: [...holding.map(({ code: code2 }) => code2), ...unknownCodes],
-			massPercent
+			substance, codes: [...holding.map(({ code: code2 }) => code2), ...unknownCodes], massPercent
 		})
 	};
 }
@@ -3236,16 +2593,12 @@ function asSold(substance, formula) {
 	const strength = shown === "" ? [] : [line("note", isStricter ? cautionTexts.strictest(shown) : cautionTexts.asSold(shown), "", "")];
 	if (holding.length > 0) {
 		return {
-			holding,
-			unknownCodes: [],
-			verdict: "hazards",
+			holding, unknownCodes: [], verdict: "hazards",
 			statements: [...withCare(holding.map(statementOf), substance), ...strength]
 		};
 	}
 	return {
-		holding,
-		unknownCodes: [],
-		verdict: isSettled(confidence) ? "none" : "unsure",
+		holding, unknownCodes: [], verdict: isSettled(confidence) ? "none" : "unsure",
 		statements: [confidence === "m" ? notKnown() : notClassifiedBy(confidence), ...strength]
 	};
 }
@@ -3306,10 +2659,8 @@ function atStrength(substance, formula, massPercent) {
 	}
 	const isNone = isSettled(substance.confidence) && isSureOfAll && !isBeyond;
 	return {
-		holding,
-		unknownCodes: unknown.map(({ code: code2 }) => code2),
-		verdict: holding.length > 0 ? "hazards" : isNone ? "none" : "unsure",
-		statements
+		holding, unknownCodes: unknown.map(({ code: code2 }) => code2),
+		verdict: holding.length > 0 ? "hazards" : isNone ? "none" : "unsure", statements
 	};
 }
 function noneHolding({ confidence, codes }, { isSureOfAll, isBeyond }) {
@@ -3329,28 +2680,12 @@ function sentence(words) { return `${words.charAt(0).toUpperCase()}${words.slice
 function bareCode(code2) { return code2.replace("/3", ""); }
 function codeList(holding) { return Array.from(new Set(holding.map(({ code: code2 }) => `${bareCode(code2)} (${codeTexts()[code2]?.means ?? ""})`))).join(", "); }
 var hides = [
-	["H225", ["H226"]],
-	["H314", ["H318", "H315", "H319"]],
-	["H318", ["H319"]],
-	["H410", ["H400", "H411", "H412"]],
-	["H411", ["H412"]],
-	["H271", ["H272", "H272/3"]],
-	["H272", ["H272/3"]],
-	["H300", ["H301", "H302"]],
-	["H301", ["H302"]],
-	["H310", ["H311", "H312"]],
-	["H311", ["H312"]],
-	["H330", ["H331", "H332"]],
-	["H331", ["H332"]],
-	["H340", ["H341"]],
-	["H350", ["H350i", "H351"]],
-	["H350i", ["H351"]],
-	["H360FD", ["H360", "H360D", "H360Df", "H360F", "H361", "H361d", "H361f"]],
-	["H360Df", ["H360D", "H361f"]],
-	["H360D", ["H361d"]],
-	["H360F", ["H361f"]],
-	["H370", ["H371"]],
-	["H372", ["H373"]]
+	["H225", ["H226"]], ["H314", ["H318", "H315", "H319"]], ["H318", ["H319"]], ["H410", ["H400", "H411", "H412"]],
+	["H411", ["H412"]], ["H271", ["H272", "H272/3"]], ["H272", ["H272/3"]], ["H300", ["H301", "H302"]], ["H301", ["H302"]],
+	["H310", ["H311", "H312"]], ["H311", ["H312"]], ["H330", ["H331", "H332"]], ["H331", ["H332"]], ["H340", ["H341"]],
+	["H350", ["H350i", "H351"]], ["H350i", ["H351"]],
+	["H360FD", ["H360", "H360D", "H360Df", "H360F", "H361", "H361d", "H361f"]], ["H360Df", ["H360D", "H361f"]],
+	["H360D", ["H361d"]], ["H360F", ["H361f"]], ["H370", ["H371"]], ["H372", ["H373"]]
 ];
 function tidied(all) {
 	const codes = new Set(all.map(({ code: code2 }) => code2));
@@ -3358,8 +2693,7 @@ function tidied(all) {
 		if (codes.has(strict)) for (const code2 of weaker) codes.delete(code2);
 	}
 	return Array.from(codes).map((code2) => ({
-		code: code2,
-		confidence: all.find((one) => one.code === code2)?.confidence ?? "m"
+		code: code2, confidence: all.find((one) => one.code === code2)?.confidence ?? "m"
 	}));
 }
 function signalOf(codes) {
@@ -3370,12 +2704,9 @@ function statementOf({ code: code2, confidence }) {
 	const text = codeTexts()[code2];
 	const advice = text?.advice ?? [];
 	return {
-		about: "hazard",
-		code: bareCode(code2),
+		about: "hazard", code: bareCode(code2),
 		text: `${bareCode(code2)}: ${text?.means ?? ""} (${confidenceTexts[confidence]})`,
-		plain: sentence(text?.means ?? ""),
-		advice: advice.map((name) => adviceTexts[name]).join(" "),
-		confidence
+		plain: sentence(text?.means ?? ""), advice: advice.map((name) => adviceTexts[name]).join(" "), confidence
 	};
 }
 var acids = ["HCl", "H2SO4", "HNO3", "H3PO4", "CH3COOH", "HCOOH", "HClO4", "HF", "HBr"];
@@ -3387,9 +2718,7 @@ function withCare(statements, { spellings }) {
 	return care === "" ? [...statements] : [...statements, line("care", "", care)];
 }
 function cautionRows({ signalWord, statements }) { return statements.map((statement, row) => [
-	statement.signalWord ?? (row === 0 ? signalWord : ""),
-	statement.text,
-	statement.advice
+	statement.signalWord ?? (row === 0 ? signalWord : ""), statement.text, statement.advice
 ]); }
 
 return { adviceTexts, cautionTexts, cautions, cautionsNamed, cautionRows };
@@ -3399,13 +2728,12 @@ return { adviceTexts, cautionTexts, cautions, cautionsNamed, cautionRows };
 const { cautionRows, cautionsNamed } = part("chemistry/cautions");
 const { oneTable, success } = part("base");
 
-// functions/entries/cautionsEntry
+// From functions/entries
 var cautionsEntry = {
 	name: "CAUTIONS",
 	arguments: [
 		{
-			name: "formula",
-			kind: "substance",
+			name: "formula", kind: "substance",
 			about: "formula of the substance as it stands in the bottle, or its name, such as glucose"
 		},
 		{ name: "mass_percent", kind: "percent", optional: true }
@@ -3421,7 +2749,7 @@ return { entry: cautionsEntry };
 },
 // Part lab/texts/feedback: lab/judging/span, lab/judging/typedEntry, lab/judging/worked, lab/judging/tolerance
 "lab/texts/feedback"(part) {
-// lab/judging/span
+// From lab/judging
 var relativeSlack = 1e-12;
 function isWithin(value, { low, high }, room = 0) {
 	const slack = relativeSlack * Math.max(Math.abs(value), Math.abs(low), Math.abs(high));
@@ -3434,7 +2762,6 @@ function leadingPlace(value) {
 }
 function tenTo(power) { return Number(`1e${power}`); }
 
-// lab/judging/typedEntry
 function lastFigureFilledUp({ value, figuresMin }, asked) {
 	const sure = leadingPlace(value) - figuresMin + 1;
 	const wanted = "decimals" in asked ? -asked.decimals : leadingPlace(value) - asked.figures + 1;
@@ -3449,7 +2776,6 @@ function hasFiguresAsked(entry, asked) {
 	return entry.figuresMin <= asked.figures && asked.figures <= entry.figuresMax;
 }
 
-// lab/judging/worked
 function numbersWith(step, molarMass, carried) {
 	let numbers = { ...step.numbers, "molar mass": molarMass, ...carried };
 	for (const { name, relation } of step.quantity.buildsOn) {
@@ -3458,14 +2784,9 @@ function numbersWith(step, molarMass, carried) {
 	return numbers;
 }
 function ordered(first, middle, last) { return {
-	low: Math.min(first, middle, last),
-	middle,
-	high: Math.max(first, middle, last)
+	low: Math.min(first, middle, last), middle, high: Math.max(first, middle, last)
 }; }
-function spansOver(step, calculation, {
-	molarMass = step.molarMass,
-	carried = {}
-} = {}) {
+function spansOver(step, calculation, { molarMass = step.molarMass, carried = {} } = {}) {
 	const at = (mass) => {
 		const result = calculation(numbersWith(step, mass, carried));
 		return typeof result === "number" ? [result] : result;
@@ -3480,21 +2801,16 @@ function spanOver(step, calculation, carried = {}) {
 	return span;
 }
 
-// lab/judging/tolerance
 function placeAsked(value, asked) { return "decimals" in asked ? tenTo(-asked.decimals) : tenTo(leadingPlace(value) - asked.figures + 1); }
 function toleranceOf(span, { asked, wideClose, coarsest }) {
 	const floor = coarsest ? Math.max(placeAsked(coarsest.low, asked), placeAsked(coarsest.high, asked)) : 0;
 	return {
-		span,
-		asked,
-		placeLow: Math.max(placeAsked(span.low, asked), floor),
-		placeHigh: Math.max(placeAsked(span.high, asked), floor),
-		wideClose
+		span, asked, placeLow: Math.max(placeAsked(span.low, asked), floor),
+		placeHigh: Math.max(placeAsked(span.high, asked), floor), wideClose
 	};
 }
 function acceptedEnds({ span, placeLow, placeHigh }) { return {
-	low: span.low - placeLow / 2,
-	high: span.high + placeHigh / 2
+	low: span.low - placeLow / 2, high: span.high + placeHigh / 2
 }; }
 function isOnTarget(value, tolerance) { return tolerance.span.middle === 0 ? value === 0 : isWithin(value, acceptedEnds(tolerance)); }
 function closeness(entry, tolerance) {
@@ -3518,34 +2834,22 @@ function isTruncated(entry, { span, asked }) {
 function stepTolerance(step, carried = {}) {
 	const { quantity, asked } = step;
 	return toleranceOf(spanOver(step, quantity.relation, carried), {
-		asked,
-		wideClose: quantity.wideClose,
+		asked, wideClose: quantity.wideClose,
 		...quantity.neverFinerThan ? { coarsest: spanOver(step, quantity.neverFinerThan, carried) } : {}
 	});
 }
 
-// lab/texts/feedback
+// From lab/texts
 function workedWith(text) { return { "mass of solute": text, molarity: text }; }
 var slipTexts = {
-	"volume-in-mL": {
-		fits: "a result with the volume left in mL",
-		ask: "Which unit of volume goes with mol/L?"
-	},
-	"litres-reported": {
-		fits: "the right volume in litres",
-		ask: "Which unit does this row ask for?"
-	},
+	"volume-in-mL": { fits: "a result with the volume left in mL", ask: "Which unit of volume goes with mol/L?" },
+	"litres-reported": { fits: "the right volume in litres", ask: "Which unit does this row ask for?" },
 	"volume-ignored": {
-		fits: "a result without the volume",
-		ask: "Would a small flask and a big flask need the same amount?"
+		fits: "a result without the volume", ask: "Would a small flask and a big flask need the same amount?"
 	},
-	"moles-reported": {
-		fits: "the amount in moles",
-		ask: "You have the moles. What will the balance show for them?"
-	},
+	"moles-reported": { fits: "the amount in moles", ask: "You have the moles. What will the balance show for them?" },
 	"molar-mass-ignored": {
-		fits: "the grams in each litre",
-		ask: "Molarity counts moles. How do you get from grams to moles?"
+		fits: "the grams in each litre", ask: "Molarity counts moles. How do you get from grams to moles?"
 	},
 	"ratio-inverted": {
 		fits: "a result with one step the other way round",
@@ -3560,28 +2864,23 @@ var slipTexts = {
 				ask: "If one mole weighs more, do the same grams hold more moles or fewer?"
 			},
 			"stock volume": {
-				fits: "the two molarities divided the other way round",
-				ask: "Can you take out more stock than the flask holds?"
+				fits: "the two molarities divided the other way round", ask: "Can you take out more stock than the flask holds?"
 			},
 			"dilution factor": {
 				fits: "the molarity at the end divided by that of the stock",
 				ask: "The volume gets bigger. How many times as big is it at the end?"
 			},
 			"diluted molarity": {
-				fits: "the two volumes divided the other way round",
-				ask: "Can adding water make a solution stronger?"
+				fits: "the two volumes divided the other way round", ask: "Can adding water make a solution stronger?"
 			},
 			"ion molarity": {
-				fits: "the molarity shared out among the ions",
-				ask: "Is it shared out, or does each ion count?"
+				fits: "the molarity shared out among the ions", ask: "Is it shared out, or does each ion count?"
 			},
 			"reagent molarity": {
-				fits: "the grams times the molar mass",
-				ask: "How do you get from the grams in a litre to the moles?"
+				fits: "the grams times the molar mass", ask: "How do you get from the grams in a litre to the moles?"
 			},
 			density: {
-				fits: "the volume of one gram",
-				ask: "Density is the grams in each mL. Which of the two do you divide by?"
+				fits: "the volume of one gram", ask: "Density is the grams in each mL. Which of the two do you divide by?"
 			},
 			"mass percent": {
 				fits: "the density differences divided the other way round",
@@ -3594,13 +2893,9 @@ var slipTexts = {
 		ask: "Does a bigger flask of the same solution need more solute or less?",
 		in: {
 			molarity: {
-				fits: "a result multiplied by the volume",
-				ask: "The same solute in a bigger flask: is it more crowded or less?"
+				fits: "a result multiplied by the volume", ask: "The same solute in a bigger flask: is it more crowded or less?"
 			},
-			density: {
-				fits: "the mass times the volume",
-				ask: "What does one mL of it weigh?"
-			}
+			density: { fits: "the mass times the volume", ask: "What does one mL of it weigh?" }
 		}
 	},
 	"water-of-hydration-left-out": {
@@ -3639,16 +2934,14 @@ var slipTexts = {
 		fits: "a molar mass with each element counted only once",
 		ask: "What do the small numbers in the formula tell you?",
 		in: workedWith({
-			fits: "a result with each element counted only once",
-			ask: "What do the small numbers in the formula tell you?"
+			fits: "a result with each element counted only once", ask: "What do the small numbers in the formula tell you?"
 		})
 	},
 	"one-subscript-missed": {
 		fits: "a molar mass with one small number left out",
 		ask: "What do the small numbers in the formula tell you?",
 		in: workedWith({
-			fits: "a result with one small number left out",
-			ask: "What do the small numbers in the formula tell you?"
+			fits: "a result with one small number left out", ask: "What do the small numbers in the formula tell you?"
 		})
 	},
 	"water-number-on-one-atom": {
@@ -3660,21 +2953,16 @@ var slipTexts = {
 		})
 	},
 	"dot-as-times": {
-		fits: "the masses of salt and water multiplied",
-		ask: "Does the dot in the formula join two parts or multiply them?"
+		fits: "the masses of salt and water multiplied", ask: "Does the dot in the formula join two parts or multiply them?"
 	},
 	"atomic-numbers-used": {
 		fits: "the sum of the atomic numbers",
 		ask: "Which number on the periodic table tells you the mass?",
 		in: workedWith({
-			fits: "a result from atomic numbers",
-			ask: "Which number on the periodic table tells you the mass?"
+			fits: "a result from atomic numbers", ask: "Which number on the periodic table tells you the mass?"
 		})
 	},
-	"purity-ignored": {
-		fits: "a result for a pure solid",
-		ask: "What share of your solid is the salt itself?"
-	},
+	"purity-ignored": { fits: "a result for a pure solid", ask: "What share of your solid is the salt itself?" },
 	"purity-inverted": {
 		fits: "a result with the purity used the other way round",
 		ask: "If only part of the solid is the salt, do you need more of it or less?",
@@ -3685,13 +2973,9 @@ var slipTexts = {
 			}
 		}
 	},
-	"amount-as-molarity": {
-		fits: "the moles in the flask",
-		ask: "What volume are those moles in?"
-	},
+	"amount-as-molarity": { fits: "the moles in the flask", ask: "What volume are those moles in?" },
 	"volume-over-amount": {
-		fits: "the litres for each mole",
-		ask: "Molarity is the moles in each litre. Which of the two do you divide by?"
+		fits: "the litres for each mole", ask: "Molarity is the moles in each litre. Which of the two do you divide by?"
 	},
 	"upside-down": {
 		fits: "the volume divided by the molarity",
@@ -3703,69 +2987,37 @@ var slipTexts = {
 			}
 		}
 	},
-	"molar-mass-reported": {
-		fits: "the mass of one mole",
-		ask: "How many moles does your solution need?"
-	},
+	"molar-mass-reported": { fits: "the mass of one mole", ask: "How many moles does your solution need?" },
 	"water-for-stock": {
-		fits: "the volume of water",
-		ask: "Does this row ask for the stronger solution or for the water?"
+		fits: "the volume of water", ask: "Does this row ask for the stronger solution or for the water?"
 	},
-	"stock-for-water": {
-		fits: "the volume of stock",
-		ask: "Once the stock is in, how much room is left?"
-	},
-	"final-volume-for-water": {
-		fits: "the whole volume at the end",
-		ask: "How much of that volume is stock?"
-	},
-	"volumes-added": {
-		fits: "the two volumes added up",
-		ask: "Can the total be more than the flask holds?"
-	},
+	"stock-for-water": { fits: "the volume of stock", ask: "Once the stock is in, how much room is left?" },
+	"final-volume-for-water": { fits: "the whole volume at the end", ask: "How much of that volume is stock?" },
+	"volumes-added": { fits: "the two volumes added up", ask: "Can the total be more than the flask holds?" },
 	"parts-miscounted": {
-		fits: "a result with the parts counted differently",
-		ask: "One part of stock in how many parts in total?"
+		fits: "a result with the parts counted differently", ask: "One part of stock in how many parts in total?"
 	},
-	"volume-left-out": {
-		fits: "the ratio of the two molarities",
-		ask: "How big is the flask you fill?"
-	},
+	"volume-left-out": { fits: "the ratio of the two molarities", ask: "How big is the flask you fill?" },
 	"amount-for-volume": {
-		fits: "the molarity times the volume, which is an amount",
-		ask: "What unit do you get from mol/L times a volume?"
+		fits: "the molarity times the volume, which is an amount", ask: "What unit do you get from mol/L times a volume?"
 	},
-	"factor-less-one": {
-		fits: "the parts of water for each part of stock",
-		ask: "Does the total include the stock?"
-	},
-	"total-counted-twice": {
-		fits: "the ratio with one part too many",
-		ask: "Is the stock already part of the total?"
-	},
-	"total-over-water": {
-		fits: "the total divided by the water",
-		ask: "Which one is diluted, the stock or the water?"
-	},
+	"factor-less-one": { fits: "the parts of water for each part of stock", ask: "Does the total include the stock?" },
+	"total-counted-twice": { fits: "the ratio with one part too many", ask: "Is the stock already part of the total?" },
+	"total-over-water": { fits: "the total divided by the water", ask: "Which one is diluted, the stock or the water?" },
 	"difference-for-ratio": {
-		fits: "the difference of the two molarities",
-		ask: "Does a dilution factor say how much less, or how many times?"
+		fits: "the difference of the two molarities", ask: "Does a dilution factor say how much less, or how many times?"
 	},
 	"solvent-added-to-final": {
 		fits: "a result where the final volume counts as added water",
 		ask: "Is the final volume the water you add, or everything in the flask?"
 	},
-	"water-as-final": {
-		fits: "a result divided by the volume of water",
-		ask: "Which volume is the solute in now?"
-	},
+	"water-as-final": { fits: "a result divided by the volume of water", ask: "Which volume is the solute in now?" },
 	"molarity-unchanged": {
 		fits: "the molarity of the stock",
 		ask: "What stays the same when you add water, and what changes?",
 		in: {
 			"flask before": {
-				fits: "the molarity in the flask before",
-				ask: "What stays the same when you add water, and what changes?"
+				fits: "the molarity in the flask before", ask: "What stays the same when you add water, and what changes?"
 			}
 		}
 	},
@@ -3778,88 +3030,59 @@ var slipTexts = {
 		ask: "Which solution is this row about, and which numbers belong to it?"
 	},
 	"ion-count-ignored": {
-		fits: "the molarity of the whole salt",
-		ask: "How many of this ion does one formula unit give?"
+		fits: "the molarity of the whole salt", ask: "How many of this ion does one formula unit give?"
 	},
-	"all-ions-counted": {
-		fits: "the molarity of all the ions together",
-		ask: "Which ion does this row ask about?"
-	},
+	"all-ions-counted": { fits: "the molarity of all the ions together", ask: "Which ion does this row ask about?" },
 	"other-ion's-count": {
-		fits: "a result with the number of the other ion",
-		ask: "Which ion is asked for, and how many of it are there?"
+		fits: "a result with the number of the other ion", ask: "Which ion is asked for, and how many of it are there?"
 	},
 	"charge-for-count": {
 		fits: "a result with the charge used as the number of ions",
 		ask: "Does an ion’s charge tell you how many there are?"
 	},
 	"divided-by-measured": {
-		fits: "the difference divided by the measured value",
-		ask: "Which value do you compare with?"
+		fits: "the difference divided by the measured value", ask: "Which value do you compare with?"
 	},
 	"mean-as-base": {
-		fits: "the difference divided by the mean of the two",
-		ask: "Is one of the two values the accepted one?"
+		fits: "the difference divided by the mean of the two", ask: "Is one of the two values the accepted one?"
 	},
 	"ratio-reported": {
 		fits: "the measured value as a percentage of the accepted one",
 		ask: "Does this row ask how big it is, or how far off?"
 	},
 	"difference-reported": {
-		fits: "the plain difference between the two values",
-		ask: "Of which value is the difference a percentage?"
+		fits: "the plain difference between the two values", ask: "Of which value is the difference a percentage?"
 	},
 	"fraction-reported": {
-		fits: "a fraction where a percentage is asked for",
-		ask: "How do you turn a fraction into a percentage?"
+		fits: "a fraction where a percentage is asked for", ask: "How do you turn a fraction into a percentage?"
 	},
-	"sign-reversed": {
-		fits: "the two volumes subtracted the other way round",
-		ask: "Which of the two is bigger?"
-	},
+	"sign-reversed": { fits: "the two volumes subtracted the other way round", ask: "Which of the two is bigger?" },
 	"density-divided": {
 		fits: "a result divided by the density",
 		ask: "If the liquid is heavier than water, does a litre of it hold more grams or fewer?"
 	},
 	"percent-not-divided": {
-		fits: "a result with the percentage used as it stands",
-		ask: "How do you write a percentage as a fraction?"
+		fits: "a result with the percentage used as it stands", ask: "How do you write a percentage as a fraction?"
 	},
 	"percent-left-out": {
-		fits: "a result for a liquid that is all solute",
-		ask: "What share of the liquid is the solute?"
+		fits: "a result for a liquid that is all solute", ask: "What share of the liquid is the solute?"
 	},
 	"density-ignored": {
-		fits: "a result for a liquid as dense as water",
-		ask: "What is the mass of one litre of this liquid?"
+		fits: "a result for a liquid as dense as water", ask: "What is the mass of one litre of this liquid?"
 	},
-	"per-mL-not-L": {
-		fits: "the moles in one mL",
-		ask: "Molarity is moles in how much solution?"
-	},
-	"grams-per-litre": {
-		fits: "the grams of solute in one litre",
-		ask: "How do you get from grams to moles?"
-	},
-	"moles-in-100-g": {
-		fits: "the moles in a hundred grams of the liquid",
-		ask: "What is the mass of one litre of it?"
-	},
+	"per-mL-not-L": { fits: "the moles in one mL", ask: "Molarity is moles in how much solution?" },
+	"grams-per-litre": { fits: "the grams of solute in one litre", ask: "How do you get from grams to moles?" },
+	"moles-in-100-g": { fits: "the moles in a hundred grams of the liquid", ask: "What is the mass of one litre of it?" },
 	"molality-reported": {
 		fits: "the moles for each kilogram of water",
 		ask: "Is molarity worked with the water alone, or with the whole solution?"
 	},
-	"volume-in-litres": {
-		fits: "the mass of one litre",
-		ask: "Which unit of volume does this row ask for?"
-	},
+	"volume-in-litres": { fits: "the mass of one litre", ask: "Which unit of volume does this row ask for?" },
 	"table-line-taken": {
-		fits: "the percentage in one line of the table",
-		ask: "Is your density exactly the one in that line?"
+		fits: "the percentage in one line of the table", ask: "Is your density exactly the one in that line?"
 	},
 	"middle-of-lines": {
-		fits: "the value half-way between the two lines",
-		ask: "Is your density half-way between theirs?"
+		fits: "the value half-way between the two lines", ask: "Is your density half-way between theirs?"
 	},
 	"share-mirrored": {
 		fits: "a result counted back from the heavier line",
@@ -3870,8 +3093,7 @@ var slipTexts = {
 		ask: "What is that fraction of the way worth in percent?"
 	},
 	"line-not-added": {
-		fits: "only the part to add to the lighter line",
-		ask: "What percentage does the lighter line start from?"
+		fits: "only the part to add to the lighter line", ask: "What percentage does the lighter line start from?"
 	},
 	"share-reported": {
 		fits: "only the fraction of the way between the lines",
@@ -3881,45 +3103,31 @@ var slipTexts = {
 		fits: "the planned molarity",
 		ask: "What mass did the balance show?",
 		in: {
-			"diluted molarity": {
-				fits: "the planned molarity",
-				ask: "What molarity does your stock really have?"
-			},
+			"diluted molarity": { fits: "the planned molarity", ask: "What molarity does your stock really have?" },
 			"dilution factor": {
-				fits: "a result with the planned molarity of the stock",
-				ask: "What molarity does your stock really have?"
+				fits: "a result with the planned molarity of the stock", ask: "What molarity does your stock really have?"
 			},
 			"stock volume": {
-				fits: "a result with the planned molarity of the stock",
-				ask: "What molarity does your stock really have?"
+				fits: "a result with the planned molarity of the stock", ask: "What molarity does your stock really have?"
 			},
 			"water volume": {
-				fits: "a result with the planned molarity of the stock",
-				ask: "What molarity does your stock really have?"
+				fits: "a result with the planned molarity of the stock", ask: "What molarity does your stock really have?"
 			},
 			"reagent molarity": {
-				fits: "the molarity on the label",
-				ask: "What molarity do your mass percent and density give?"
+				fits: "the molarity on the label", ask: "What molarity do your mass percent and density give?"
 			}
 		}
 	},
 	"mass-reported": {
 		fits: "the mass in grams",
 		ask: "This row asks for moles. Which step comes before the mass?",
-		in: {
-			density: {
-				fits: "the mass of the whole portion",
-				ask: "How many mL share that mass?"
-			}
-		}
+		in: { density: { fits: "the mass of the whole portion", ask: "How many mL share that mass?" } }
 	},
 	"flasks-compared": {
-		fits: "the ratio of the two flask sizes",
-		ask: "Does all of the stock go into the second flask?"
+		fits: "the ratio of the two flask sizes", ask: "Does all of the stock go into the second flask?"
 	},
 	"power-of-ten": {
-		fits: "the right answer except for the decimal point",
-		ask: "What size of number makes sense here? Check the units."
+		fits: "the right answer except for the decimal point", ask: "What size of number makes sense here? Check the units."
 	}
 };
 var remarks = {
@@ -3927,8 +3135,7 @@ var remarks = {
 	closeRounding: "Close. Keep extra digits as you work, and round only at the end.",
 	closeCutOff: "Close. Look at the next digit: does it round up or down?",
 	closeTable: "Close. Tables of atomic weights differ. Which one does your class use?",
-	closeFewFigures: "Close. Give the value to {figures}.",
-	wrongFigures: "The value is right. Give it to {figures}.",
+	closeFewFigures: "Close. Give the value to {figures}.", wrongFigures: "The value is right. Give it to {figures}.",
 	follows: "Right method. First check “{row}”.",
 	oneFigure: "Not yet. One figure is not enough here. Give the value to {figures}.",
 	notYet: "Not yet. Check each number that goes in, and its unit. Does the size make sense?",
@@ -3941,22 +3148,17 @@ var remarks = {
 	otherMark: "Look at the mark in your number. Is it for the decimals or for the thousands?",
 	signOnly: "Not yet. Check the sign.",
 	shifted: "Not yet. Right digits, but the decimal point is misplaced. Check the units.",
-	figuresAsked: "the figures asked",
-	tooLong: "This is too long to read. Type only what this row asks for.",
-	blank: "",
-	needsRow: "Fill in “{row}” first. This row uses it.",
-	lookFirst: "Check “{row}” first. This row uses it.",
+	figuresAsked: "the figures asked", tooLong: "This is too long to read. Type only what this row asks for.", blank: "",
+	needsRow: "Fill in “{row}” first. This row uses it.", lookFirst: "Check “{row}” first. This row uses it.",
 	waitForRow: "Wait before you do this. Check “{row}” first.",
 	waitForTick: "Wait before you do this. Check “{row}” first: read the cautions, then answer there.",
-	farFromTarget: "Not yet. Check it once more.",
-	severalFit: "Your value matches more than one result: {fits}. {ask}",
+	farFromTarget: "Not yet. Check it once more.", severalFit: "Your value matches more than one result: {fits}. {ask}",
 	oneFits: "Your value matches {fits}. {ask}"
 };
 var unreadableTexts = {
 	"not a number": "Type one number here, with or without its unit.",
 	"two ways": "This can be read in two ways. Leave out the mark between the thousands.",
-	"other kind": "Type a number here. This cell holds something else.",
-	calculation: "Work it out and type one number.",
+	"other kind": "Type a number here. This cell holds something else.", calculation: "Work it out and type one number.",
 	"more than a number": "Type the number alone, with or without its unit.",
 	"two numbers": "There is more than one number here. Which one is your answer? Type that one alone.",
 	ratio: "A ratio can mean two things. What does each of its numbers count? Type one number.",
@@ -3965,27 +3167,12 @@ var unreadableTexts = {
 function badGiven(name) { return name === "formula" || name === "ion" ? `⚠ ${name}: the one for your team is missing or can’t be read. Tell your teacher.` : `⚠ ${name}: your team’s number is missing or can’t be read. Tell your teacher.`; }
 function badSetting(name) { return `⚠ ${name}: this setting can’t be read. Tell your teacher.`; }
 function badStep(id) { return `⚠ ${id}: this row is not known here. Tell your teacher.`; }
-var closedRow = {
-	check: "next time",
-	lookAt: "You go on here next time. What you typed is kept."
-};
+var closedRow = { check: "next time", lookAt: "You go on here next time. What you typed is kept." };
 var figureWords = [
-	"no figures",
-	"one figure",
-	"two figures",
-	"three figures",
-	"four figures",
-	"five figures",
-	"six figures"
+	"no figures", "one figure", "two figures", "three figures", "four figures", "five figures", "six figures"
 ];
 var decimalWords = [
-	"a whole number",
-	"one decimal",
-	"two decimals",
-	"three decimals",
-	"four decimals",
-	"five decimals",
-	"six decimals"
+	"a whole number", "one decimal", "two decimals", "three decimals", "four decimals", "five decimals", "six decimals"
 ];
 var checkHeadings = { check: "Check", lookAt: "Feedback", hint: "Hint" };
 
@@ -3996,7 +3183,7 @@ return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badStep, clo
 const { decimalWords, figureWords, remarks, slipTexts, unreadableTexts } = part("lab/texts/feedback");
 const { isBlank, longestUnit, numberFromScan, numberOfOtherMark, patternOnUse, readFormula, readNumber, scanNumber, unitNamed, withPower } = part("base");
 
-// lab/judging/feedbackText
+// From lab/judging
 function filled(text, words) { return text.replace(/\{(\w+)\}/g, (whole, name) => words[name] ?? whole); }
 function slipText(id, wordings) {
 	const text = slipTexts[id];
@@ -4004,14 +3191,10 @@ function slipText(id, wordings) {
 	return (own && text.in?.[own]) ?? text;
 }
 function slipsText(slips, wordings, asks = {}) {
-	const texts = slips.map((id) => ({
-		...slipText(id, wordings),
-		...asks[id] === void 0 ? {} : { ask: asks[id] }
-	}));
+	const texts = slips.map((id) => ({ ...slipText(id, wordings), ...asks[id] === void 0 ? {} : { ask: asks[id] } }));
 	const fits = [...new Set(texts.map((text) => text.fits))];
 	return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
-		fits: fits.join(", or "),
-		ask: [...new Set(texts.map(({ ask }) => ask))].join(" ")
+		fits: fits.join(", or "), ask: [...new Set(texts.map(({ ask }) => ask))].join(" ")
 	});
 }
 function askedWords(asked) { return ("decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) ?? remarks.figuresAsked; }
@@ -4054,7 +3237,6 @@ function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
 	}
 }
 
-// lab/judging/behindNumber
 function joinedHydrates(text) { return text.replace(/\s?(?:[·•*×]|\s[x]\s)\s?(?=[\d½.,/]{0,6}\s?H[2₂]O)/gu, "·").replace(/(·[\d½.,/]{1,6})\s(?=H[2₂]O)/gu, "$1"); }
 function bare(word) { return word.replace(/^["'“‘]+/u, "").replace(/[.,;:!?"'”’]+$/u, ""); }
 function unbracketed(word) { return bare(word).replace(/^[([]/, "").replace(/[)\]]$/, ""); }
@@ -4098,14 +3280,9 @@ function behindNumber(typed, kind) {
 	return { says: word.length > 1 && isFormula(word) ? "nothing" : "another unit" };
 }
 
-// lab/judging/readEntry
 var longestEntry = 200;
 function typedEntry({ value, figures, ambiguousZeros, lastPlace, isText }) { return {
-	value,
-	figuresMin: figures - ambiguousZeros,
-	figuresMax: figures,
-	lastPlace,
-	isText
+	value, figuresMin: figures - ambiguousZeros, figuresMax: figures, lastPlace, isText
 }; }
 var roughly = /^(?:(?:about|around|approx(?:imately)?|roughly|nearly|almost|circa|ca|c)\b\.?|[~≈≃≅∼∽])\s*(?=[\d.,~≈≃≅∼∽+−–-]|about|ca)/iu;
 var timesBefore = /^[×x✕✖*]\s*(?=[\d.,])/iu;
@@ -4164,7 +3341,7 @@ const { filled, readEntry, unreadableText } = part("lab/judging/readEntry");
 const { closeness, figureWords, isOnTarget, isOneFigureOf, isTruncated, isWithin, remarks, toleranceOf } = part("lab/texts/feedback");
 const { failure, rowByRow, success, unitNotKnown, withinLimits } = part("base");
 
-// lab/judging/judgeNumber
+// From lab/judging
 function readings(cell, { decimalMark, unit }) {
 	if (unit !== void 0) {
 		const read = readEntry(cell, unit.kind, { decimalMark });
@@ -4177,8 +3354,7 @@ function readings(cell, { decimalMark, unit }) {
 	return [{ ...asTyped, unit: "fits" }, readEntry(cell, asTyped.named.kind, { decimalMark })];
 }
 function shifted(entry, power) { return {
-	...entry,
-	value: power < 0 ? entry.value / 10 ** -power : entry.value * 10 ** power,
+	...entry, value: power < 0 ? entry.value / 10 ** -power : entry.value * 10 ** power,
 	lastPlace: entry.lastPlace + power
 }; }
 function judge(entry, tolerance, tolerancePercent) {
@@ -4223,12 +3399,11 @@ function judgeNumber(cell, wanted) {
 	return ["on target", "close"].map((best) => checks.find(({ status }) => status === best)).find(Boolean) ?? asTyped;
 }
 
-// functions/entries/checkEntryEntry
+// From functions/entries
 var checkEntryEntry = {
 	name: "CHECKENTRY",
 	arguments: [
-		{ name: "entry", kind: "entry" },
-		{ name: "target", kind: "measure" },
+		{ name: "entry", kind: "entry" }, { name: "target", kind: "measure" },
 		{ name: "tolerance_percent", kind: "percentage points", optional: true },
 		{ name: "figures", kind: "whole number", optional: true }
 	],
@@ -4239,18 +3414,12 @@ var checkEntryEntry = {
 		const target = measured.number.value;
 		if (target === 0 && tolerancePercent === void 0) {
 			return failure({
-				code: "target-zero",
-				argument: "tolerance_percent",
-				expected: "a tolerance",
-				advice: "Type one, such as 5."
+				code: "target-zero", argument: "tolerance_percent", expected: "a tolerance", advice: "Type one, such as 5."
 			});
 		}
 		if (tolerancePercent !== void 0 && tolerancePercent < 0) {
 			return failure({
-				code: "out-of-limits",
-				argument: "tolerance_percent",
-				expected: "0 or more",
-				received: `${tolerancePercent} %`,
+				code: "out-of-limits", argument: "tolerance_percent", expected: "0 or more", received: `${tolerancePercent} %`,
 				advice: "Leave out the minus sign."
 			});
 		}
@@ -4267,7 +3436,7 @@ return { entry: checkEntryEntry };
 const { acceptedEnds, closeness, hasFiguresAsked, isOnTarget, isOneFigureOf, isTruncated, isWithin, lastFigureFilledUp, leadingPlace, relativeSlack, spansOver, stepTolerance, tenTo } = part("lab/texts/feedback");
 const { anhydrousAtoms, atomsOfUnits, density, diluentVolume, dilutedMolarity, dilutionFactor, elementBySymbol, elementOf, failure, grams, gramsPerMillilitre, gramsPerMole, isBlank, isWater, massPercentOfDensity, millilitres, molarMass, molarity, molesPerLitre, namedIon, percent, percentError, quoted, readFormula, readNumber, readQuantity, reagentMolarity, relativeMass, soluteMass, stockVolume, success } = part("base");
 
-// lab/lesson/givenCells
+// From lab/lesson
 function plainName(cell) { return typeof cell === "string" ? cell.trim().toLowerCase().replace(/[\s_]+/g, " ") : ""; }
 function namesTaken({ takes }) { return takes.map(({ name, optional }) => optional ? `${name} if you have one` : name).join(", "); }
 function readGivenCells(quantity2, table) {
@@ -4275,9 +3444,7 @@ function readGivenCells(quantity2, table) {
 	for (const row of table) {
 		if (row.length !== 2) {
 			return failure({
-				code: "given-shape",
-				argument: "given",
-				received: row.length === 1 ? "one column" : `${row.length} columns`,
+				code: "given-shape", argument: "given", received: row.length === 1 ? "one column" : `${row.length} columns`,
 				advice: `Put the names in the first: ${namesTaken(quantity2)}.`
 			});
 		}
@@ -4286,20 +3453,14 @@ function readGivenCells(quantity2, table) {
 		const name = plainName(nameCell);
 		if (!quantity2.takes.some((argument) => argument.name === name)) {
 			return failure({
-				code: "given-unknown",
-				argument: "given",
-				received: quoted(nameCell),
-				advice: `For ${quantity2.name}, give ${namesTaken(quantity2)}.`,
-				brief: quoted(nameCell)
+				code: "given-unknown", argument: "given", received: quoted(nameCell),
+				advice: `For ${quantity2.name}, give ${namesTaken(quantity2)}.`, brief: quoted(nameCell)
 			});
 		}
 		if (name in cells) {
 			return failure({
-				code: "given-twice",
-				argument: "given",
-				received: quoted(nameCell),
-				advice: `Keep one row for each of ${namesTaken(quantity2)}.`,
-				brief: name
+				code: "given-twice", argument: "given", received: quoted(nameCell),
+				advice: `Keep one row for each of ${namesTaken(quantity2)}.`, brief: name
 			});
 		}
 		cells[name] = value;
@@ -4307,19 +3468,16 @@ function readGivenCells(quantity2, table) {
 	return success(cells);
 }
 
-// lab/judging/ionCounts
+// From lab/judging
 function ionCounts(formula, ion) {
 	const named = namedIon(formula, String(ion));
 	if (!named.ok) return named;
 	const { ion: asked, others } = named.value;
 	return success({
-		ionCount: asked.count,
-		ionCharge: Math.abs(asked.charge),
-		otherIonCounts: others.map(({ count }) => count)
+		ionCount: asked.count, ionCharge: Math.abs(asked.charge), otherIonCounts: others.map(({ count }) => count)
 	});
 }
 
-// lab/judging/roundedWeight
 function shortenedWeight(weight, kept) {
 	if (decimalsOf(weight) <= kept) return { halfUp: weight, halfEven: weight };
 	const shifted = Number(`${weight}e${kept}`);
@@ -4347,7 +3505,6 @@ function roundedWeight(weight, decimals) {
 	return { low, high };
 }
 
-// lab/judging/molarMassSpan
 function sumOf({ atoms, byAtomicNumber, decimals }) {
 	let low = 0;
 	let middle = 0;
@@ -4370,7 +3527,6 @@ function molarMassSpan({ atoms, byAtomicNumber: numbers, times }, decimals) {
 	return { low: span.low * other.low, middle: span.middle * other.middle, high: span.high * other.high };
 }
 
-// lab/judging/fillQuantity
 function nothingRead({ takes, buildsOn }) { return Object.fromEntries([
 	...buildsOn.map(({ name }) => [name, Number.NaN]),
 	...takes.flatMap(
@@ -4407,10 +3563,8 @@ function fillQuantity(quantity2, cells, preparation = {}) {
 		if (isBlank(cell)) {
 			if (argument.optional) continue;
 			return failure({
-				code: "given-missing",
-				argument: called(argument),
-				advice: `For ${quantity2.name}, give ${namesTaken(quantity2)}.`,
-				brief: called(argument)
+				code: "given-missing", argument: called(argument),
+				advice: `For ${quantity2.name}, give ${namesTaken(quantity2)}.`, brief: called(argument)
 			});
 		}
 		if (argument.kind === "formula") {
@@ -4440,12 +3594,9 @@ function fillQuantity(quantity2, cells, preparation = {}) {
 	}
 	const span = weighed ? molarMassSpan(weighed, decimals) : void 0;
 	const step2 = {
-		quantity: quantity2,
-		formula: weighed,
-		molarMass: span,
+		quantity: quantity2, formula: weighed, molarMass: span,
 		numbers: { ...nothingRead(quantity2), ...noIons, ...ions, ...numbers, ...ready },
-		asked: askedOf(quantity2, preparation),
-		decimals
+		asked: askedOf(quantity2, preparation), decimals
 	};
 	if (Object.values(ready).some(Number.isNaN)) return success(step2);
 	const refused = quantity2.chemistry({ ...step2.numbers, "molar mass": span?.middle ?? Number.NaN });
@@ -4458,7 +3609,6 @@ function sheetName(argument, names) {
 	return names[name] ?? name;
 }
 
-// lab/judging/schoolMolarMasses
 var printedWithHalf = { Cl: 35.5, Cu: 63.5 };
 function schoolMolarMasses({ atoms }) {
 	const sum = (weightIn) => atoms.reduce(
@@ -4466,8 +3616,7 @@ function schoolMolarMasses({ atoms }) {
 		0
 	);
 	return [
-		sum((weight) => shortenedWeight(weight, 1).halfUp),
-		sum((weight) => shortenedWeight(weight, 1).halfEven),
+		sum((weight) => shortenedWeight(weight, 1).halfUp), sum((weight) => shortenedWeight(weight, 1).halfEven),
 		sum((weight, element) => printedWithHalf[element] ?? shortenedWeight(weight, 0).halfUp)
 	];
 }
@@ -4476,7 +3625,6 @@ function isOfSchoolTable({ value, figuresMax, lastPlace }, formula) {
 	return schoolMolarMasses(formula).some((mass) => isWithin(value, { low: mass, high: mass }, room));
 }
 
-// lab/judging/slipsFound
 function slipSpans(step2, slip, carried = {}) {
 	if ("value" in slip) return spansOver(step2, slip.value, { carried });
 	if (!step2.formula) return [];
@@ -4514,18 +3662,13 @@ function slipsFound(step2, entry, others) {
 	return [];
 }
 
-// lab/judging/judgeEntry
 function withoutHonestSign({ quantity: quantity2, numbers }, entry) {
 	const isSigned = quantity2.name === "percent error" && entry.value < 0;
 	return isSigned && Number(numbers.measured) < Number(numbers.accepted) ? { ...entry, value: -entry.value } : entry;
 }
 function figuresFit(entry, { asked, placeLow, placeHigh }) { return hasFiguresAsked(entry, asked) || // Where the last place is bound otherwise, as in a difference, that place is right too.
 entry.lastPlace === leadingPlace(placeLow) || entry.lastPlace === leadingPlace(placeHigh); }
-function judgeEntry(step2, read, {
-	rows = [],
-	judgeFigures = false,
-	shortTable = false
-} = {}) {
+function judgeEntry(step2, read, { rows = [], judgeFigures = false, shortTable = false } = {}) {
 	if (read.kind === "blank") return { status: "blank" };
 	if (read.kind === "unreadable") return { status: "unreadable", because: read.because };
 	if (read.unit === "other kind") return { status: "not yet", slips: [], question: "unit of another kind" };
@@ -4557,11 +3700,7 @@ function judgeEntry(step2, read, {
 	if (read.unit === "fits" && isOnTarget(read.bare.value, tolerance)) {
 		return { status: "not yet", slips: [], question: "unit does not fit" };
 	}
-	const slips = slipsFound(
-		step2,
-		entry,
-		rows.filter(({ sound }) => sound).map(({ carried }) => carried)
-	);
+	const slips = slipsFound(step2, entry, rows.filter(({ sound }) => sound).map(({ carried }) => carried));
 	if (slips.length === 0 && isOneFigureOf(entry, tolerance)) {
 		return { status: "not yet", slips: [], question: "one figure", asked };
 	}
@@ -4572,16 +3711,12 @@ function judgeEntry(step2, read, {
 	return { status: "not yet", slips };
 }
 
-// lab/quantities/quantity
+// From lab/quantities
 function quantity(entry) { return entry; }
 
-// lab/quantities/densityQuantity
 var densityQuantity = quantity({
 	name: "density",
-	takes: [
-		{ name: "mass", kind: "mass", unit: "g" },
-		{ name: "volume", kind: "volume", unit: "mL" }
-	],
+	takes: [{ name: "mass", kind: "mass", unit: "g" }, { name: "volume", kind: "volume", unit: "mL" }],
 	entryKind: "density",
 	unit: "g/mL",
 	figures: 5,
@@ -4598,13 +3733,11 @@ var densityQuantity = quantity({
 	]
 });
 
-// lab/quantities/dilutedMolarityQuantity
 var dilutedMolarityQuantity = quantity({
 	name: "diluted molarity",
 	takes: [
 		{ name: "stock molarity", kind: "concentration", unit: "mol/L" },
-		{ name: "stock volume", kind: "volume", unit: "mL" },
-		{ name: "final volume", kind: "volume", unit: "mL" }
+		{ name: "stock volume", kind: "volume", unit: "mL" }, { name: "final volume", kind: "volume", unit: "mL" }
 	],
 	entryKind: "concentration",
 	unit: "mol/L",
@@ -4612,8 +3745,7 @@ var dilutedMolarityQuantity = quantity({
 	wideClose: true,
 	buildsOn: [],
 	chemistry: function(n) { return dilutedMolarity({
-		stock: molesPerLitre(n["stock molarity"]),
-		stockVolume: millilitres(n["stock volume"]),
+		stock: molesPerLitre(n["stock molarity"]), stockVolume: millilitres(n["stock volume"]),
 		finalVolume: millilitres(n["final volume"])
 	}); },
 	relation: function(n) { return n["stock molarity"] * n["stock volume"] / n["final volume"]; },
@@ -4631,7 +3763,6 @@ var dilutedMolarityQuantity = quantity({
 	]
 });
 
-// lab/quantities/dilutionFactor
 var dilutionFactor2 = quantity({
 	name: "dilution factor",
 	takes: [
@@ -4654,12 +3785,10 @@ var dilutionFactor2 = quantity({
 	]
 });
 
-// lab/quantities/ionMolarityQuantity
 var ionMolarityQuantity = quantity({
 	name: "ion molarity",
 	takes: [
-		{ name: "formula", kind: "formula", unit: "" },
-		{ name: "molarity", kind: "concentration", unit: "mol/L" },
+		{ name: "formula", kind: "formula", unit: "" }, { name: "molarity", kind: "concentration", unit: "mol/L" },
 		{ name: "ion", kind: "ion", unit: "" }
 	],
 	entryKind: "concentration",
@@ -4686,13 +3815,9 @@ var ionMolarityQuantity = quantity({
 	]
 });
 
-// lab/quantities/wrongAtoms
 var water = {
 	coefficient: 1,
-	parts: [
-		{ kind: "element", element: "H", count: 2 },
-		{ kind: "element", element: "O", count: 1 }
-	]
+	parts: [{ kind: "element", element: "H", count: 2 }, { kind: "element", element: "O", count: 1 }]
 };
 function isOfSalt(unit, index) { return index === 0 || !isWater(unit); }
 function withoutWater(formula) { return formula.hydrate ? [anhydrousAtoms(formula)] : []; }
@@ -4742,9 +3867,7 @@ function waterNumberOnOneAtom({ units, hydrate }) {
 	if (!hydrogen || !oxygen) return [];
 	return [
 		atomsOfUnits([
-			...units.filter(isOfSalt),
-			{ coefficient: hydrate.count, parts: [hydrogen] },
-			{ coefficient: 1, parts: [oxygen] }
+			...units.filter(isOfSalt), { coefficient: hydrate.count, parts: [hydrogen] }, { coefficient: 1, parts: [oxygen] }
 		])
 	];
 }
@@ -4755,7 +3878,6 @@ function saltTimesWater({ units, hydrate }) { return hydrate ? [
 	}
 ] : []; }
 
-// lab/quantities/formulaSlips
 var formulaSlips = [
 	{ id: "water-of-hydration-left-out", molarMasses: function(formula) { return withoutWater(formula).map((atoms) => ({ atoms })); } },
 	{ id: "one-water-only", molarMasses: function(formula) { return oneWater(formula).map((atoms) => ({ atoms })); } },
@@ -4776,13 +3898,9 @@ var formulaSlips = [
 	{ id: "atomic-numbers-used", molarMasses: function({ atoms }) { return [{ atoms, byAtomicNumber: true }]; } }
 ];
 
-// lab/quantities/molesOfSolute
 var molesOfSolute = quantity({
 	name: "moles of solute",
-	takes: [
-		{ name: "molarity", kind: "concentration", unit: "mol/L" },
-		{ name: "volume", kind: "volume", unit: "mL" }
-	],
+	takes: [{ name: "molarity", kind: "concentration", unit: "mol/L" }, { name: "volume", kind: "volume", unit: "mL" }],
 	entryKind: "amount",
 	unit: "mol",
 	figures: 3,
@@ -4790,9 +3908,7 @@ var molesOfSolute = quantity({
 	buildsOn: [],
 	// As many grams as moles, where a mole has one gram.
 	chemistry: function(n) { return soluteMass({
-		molarMass: gramsPerMole(1),
-		molarity: molesPerLitre(n.molarity),
-		volume: millilitres(n.volume)
+		molarMass: gramsPerMole(1), molarity: molesPerLitre(n.molarity), volume: millilitres(n.volume)
 	}); },
 	relation: function(n) { return n.molarity * n.volume / 1e3; },
 	slips: [
@@ -4803,12 +3919,10 @@ var molesOfSolute = quantity({
 	]
 });
 
-// lab/quantities/massOfSolute
 var massOfSolute = quantity({
 	name: "mass of solute",
 	takes: [
-		{ name: "formula", kind: "formula", unit: "" },
-		{ name: "molarity", kind: "concentration", unit: "mol/L" },
+		{ name: "formula", kind: "formula", unit: "" }, { name: "molarity", kind: "concentration", unit: "mol/L" },
 		{ name: "volume", kind: "volume", unit: "mL" },
 		{ name: "purity", kind: "percent", unit: "%", optional: true, leftOut: 100 }
 	],
@@ -4818,9 +3932,7 @@ var massOfSolute = quantity({
 	wideClose: true,
 	buildsOn: [{ name: "molar mass" }, { name: "moles of solute", relation: molesOfSolute.relation }],
 	chemistry: function(n) { return soluteMass({
-		molarMass: gramsPerMole(n["molar mass"]),
-		molarity: molesPerLitre(n.molarity),
-		volume: millilitres(n.volume),
+		molarMass: gramsPerMole(n["molar mass"]), molarity: molesPerLitre(n.molarity), volume: millilitres(n.volume),
 		purity: percent(n.purity)
 	}); },
 	relation: function(n) { return n["moles of solute"] * n["molar mass"] / (n.purity / 100); },
@@ -4841,16 +3953,13 @@ var massOfSolute = quantity({
 	]
 });
 
-// lab/quantities/massPercentQuantity
 function share(n) { return (n.density - n["lighter density"]) / (n["heavier density"] - n["lighter density"]); }
 function step(n) { return n["heavier percent"] - n["lighter percent"]; }
 var massPercentQuantity = quantity({
 	name: "mass percent",
 	takes: [
-		{ name: "density", kind: "density", unit: "g/mL" },
-		{ name: "lighter percent", kind: "percent", unit: "%" },
-		{ name: "lighter density", kind: "density", unit: "g/mL" },
-		{ name: "heavier percent", kind: "percent", unit: "%" },
+		{ name: "density", kind: "density", unit: "g/mL" }, { name: "lighter percent", kind: "percent", unit: "%" },
+		{ name: "lighter density", kind: "density", unit: "g/mL" }, { name: "heavier percent", kind: "percent", unit: "%" },
 		{ name: "heavier density", kind: "density", unit: "g/mL" }
 	],
 	entryKind: "percent",
@@ -4859,10 +3968,8 @@ var massPercentQuantity = quantity({
 	wideClose: true,
 	buildsOn: [],
 	chemistry: function(n) { return massPercentOfDensity({
-		density: gramsPerMillilitre(n.density),
-		lighterPercent: percent(n["lighter percent"]),
-		lighterDensity: gramsPerMillilitre(n["lighter density"]),
-		heavierPercent: percent(n["heavier percent"]),
+		density: gramsPerMillilitre(n.density), lighterPercent: percent(n["lighter percent"]),
+		lighterDensity: gramsPerMillilitre(n["lighter density"]), heavierPercent: percent(n["heavier percent"]),
 		heavierDensity: gramsPerMillilitre(n["heavier density"])
 	}); },
 	relation: function(n) { return n["lighter percent"] + share(n) * step(n); },
@@ -4870,21 +3977,17 @@ var massPercentQuantity = quantity({
 		{ id: "table-line-taken", value: function(n) { return [n["lighter percent"], n["heavier percent"]]; } },
 		{ id: "middle-of-lines", value: function(n) { return (n["lighter percent"] + n["heavier percent"]) / 2; } },
 		{ id: "share-mirrored", value: function(n) { return n["heavier percent"] - share(n) * step(n); } },
-		// From a line of 0 % it is the bare share, which has a slip of its own.
 		{ id: "step-unscaled", value: function(n) { return n["lighter percent"] === 0 ? [] : n["lighter percent"] + share(n); } },
-		{ id: "line-not-added", value: function(n) { return share(n) * step(n); } },
-		{ id: "share-reported", value: share },
+		{ id: "line-not-added", value: function(n) { return share(n) * step(n); } }, { id: "share-reported", value: share },
 		{ id: "ratio-inverted", value: function(n) { return n["lighter percent"] + step(n) / share(n); } }
 	]
 });
 
-// lab/quantities/molarity
 function pure(n) { return n.mass * (n.purity / 100); }
 var molarity2 = quantity({
 	name: "molarity",
 	takes: [
-		{ name: "formula", kind: "formula", unit: "" },
-		{ name: "mass", kind: "mass", unit: "g" },
+		{ name: "formula", kind: "formula", unit: "" }, { name: "mass", kind: "mass", unit: "g" },
 		{ name: "volume", kind: "volume", unit: "mL" },
 		{ name: "purity", kind: "percent", unit: "%", optional: true, leftOut: 100 }
 	],
@@ -4894,15 +3997,12 @@ var molarity2 = quantity({
 	wideClose: true,
 	buildsOn: [{ name: "molar mass" }],
 	chemistry: function(n) { return molarity({
-		molarMass: gramsPerMole(n["molar mass"]),
-		mass: grams(n.mass),
-		volume: millilitres(n.volume),
+		molarMass: gramsPerMole(n["molar mass"]), mass: grams(n.mass), volume: millilitres(n.volume),
 		purity: percent(n.purity)
 	}); },
 	relation: function(n) { return pure(n) / n["molar mass"] / (n.volume / 1e3); },
 	slips: [
 		{ id: "volume-in-mL", value: function(n) { return pure(n) / n["molar mass"] / n.volume; } },
-		// Grams over litres, whether or not the purity was seen to.
 		{ id: "molar-mass-ignored", value: function(n) { return [n.mass / (n.volume / 1e3), pure(n) / (n.volume / 1e3)]; } },
 		{ id: "ratio-inverted", value: function(n) { return pure(n) * n["molar mass"] / (n.volume / 1e3); } },
 		{ id: "volumes-multiplied", value: function(n) { return pure(n) / n["molar mass"] * (n.volume / 1e3); } },
@@ -4914,28 +4014,17 @@ var molarity2 = quantity({
 	]
 });
 
-// lab/quantities/molarMassQuantity
 var molarMassQuantity = quantity({
-	name: "molar mass",
-	takes: [{ name: "formula", kind: "formula", unit: "" }],
-	entryKind: "molar mass",
-	unit: "g/mol",
-	figures: "decimals",
-	wideClose: false,
-	buildsOn: [],
-	chemistry: function(n) { return success(n["molar mass"]); },
+	name: "molar mass", takes: [{ name: "formula", kind: "formula", unit: "" }], entryKind: "molar mass", unit: "g/mol",
+	figures: "decimals", wideClose: false, buildsOn: [], chemistry: function(n) { return success(n["molar mass"]); },
 	relation: function(n) { return n["molar mass"]; },
 	slips: [...formulaSlips, { id: "dot-as-times", molarMasses: saltTimesWater }]
 });
 
-// lab/quantities/percentErrorQuantity
 function gap(n) { return Math.abs(n.measured - n.accepted); }
 var percentErrorQuantity = quantity({
 	name: "percent error",
-	takes: [
-		{ name: "measured", kind: "number", unit: "" },
-		{ name: "accepted", kind: "number", unit: "" }
-	],
+	takes: [{ name: "measured", kind: "number", unit: "" }, { name: "accepted", kind: "number", unit: "" }],
 	entryKind: "percent",
 	unit: "%",
 	figures: 2,
@@ -4953,12 +4042,10 @@ var percentErrorQuantity = quantity({
 	]
 });
 
-// lab/quantities/reagentMolarityQuantity
 var reagentMolarityQuantity = quantity({
 	name: "reagent molarity",
 	takes: [
-		{ name: "formula", kind: "formula", unit: "" },
-		{ name: "mass percent", kind: "percent", unit: "%" },
+		{ name: "formula", kind: "formula", unit: "" }, { name: "mass percent", kind: "percent", unit: "%" },
 		{ name: "density", kind: "density", unit: "g/mL" }
 	],
 	entryKind: "concentration",
@@ -4967,8 +4054,7 @@ var reagentMolarityQuantity = quantity({
 	wideClose: true,
 	buildsOn: [{ name: "molar mass" }],
 	chemistry: function(n) { return reagentMolarity({
-		molarMass: gramsPerMole(n["molar mass"]),
-		massPercent: percent(n["mass percent"]),
+		molarMass: gramsPerMole(n["molar mass"]), massPercent: percent(n["mass percent"]),
 		density: gramsPerMillilitre(n.density)
 	}); },
 	relation: function(n) { return 10 * n["mass percent"] * n.density / n["molar mass"]; },
@@ -4983,13 +4069,11 @@ var reagentMolarityQuantity = quantity({
 		{ id: "moles-in-100-g", value: function(n) { return n["mass percent"] / n["molar mass"]; } },
 		{
 			id: "molality-reported",
-			// Without any water there is no molality.
 			value: function(n) { return n["mass percent"] < 100 ? 1e3 * n["mass percent"] / (100 - n["mass percent"]) / n["molar mass"] : []; }
 		}
 	]
 });
 
-// lab/quantities/stockVolumeQuantity
 var dilutionTakes = [
 	{ name: "stock molarity", kind: "concentration", unit: "mol/L" },
 	{ name: "target molarity", kind: "concentration", unit: "mol/L" },
@@ -5004,8 +4088,7 @@ var stockVolumeQuantity = quantity({
 	wideClose: true,
 	buildsOn: [{ name: "dilution factor", relation: dilutionFactor2.relation }],
 	chemistry: function(n) { return stockVolume({
-		stock: molesPerLitre(n["stock molarity"]),
-		target: molesPerLitre(n["target molarity"]),
+		stock: molesPerLitre(n["stock molarity"]), target: molesPerLitre(n["target molarity"]),
 		finalVolume: millilitres(n["target volume"])
 	}); },
 	relation: function(n) { return n["target volume"] / n["dilution factor"]; },
@@ -5025,7 +4108,6 @@ var stockVolumeQuantity = quantity({
 	]
 });
 
-// lab/quantities/waterVolume
 function stockVolume2(n) { return n["target molarity"] / n["stock molarity"] * n["target volume"]; }
 var waterVolume = quantity({
 	name: "water volume",
@@ -5036,8 +4118,7 @@ var waterVolume = quantity({
 	wideClose: true,
 	buildsOn: [{ name: "stock volume", relation: stockVolume2 }],
 	chemistry: function(n) { return diluentVolume({
-		stock: molesPerLitre(n["stock molarity"]),
-		target: molesPerLitre(n["target molarity"]),
+		stock: molesPerLitre(n["stock molarity"]), target: molesPerLitre(n["target molarity"]),
 		finalVolume: millilitres(n["target volume"])
 	}); },
 	relation: function(n) { return n["target volume"] - n["stock volume"]; },
@@ -5052,20 +4133,12 @@ var waterVolume = quantity({
 	]
 });
 
-// lab/quantities
+// From lab
 var quantities = {
-	"molar mass": molarMassQuantity,
-	"moles of solute": molesOfSolute,
-	"mass of solute": massOfSolute,
-	molarity: molarity2,
-	"stock volume": stockVolumeQuantity,
-	"water volume": waterVolume,
-	"dilution factor": dilutionFactor2,
-	"diluted molarity": dilutedMolarityQuantity,
-	"ion molarity": ionMolarityQuantity,
-	"percent error": percentErrorQuantity,
-	"reagent molarity": reagentMolarityQuantity,
-	density: densityQuantity,
+	"molar mass": molarMassQuantity, "moles of solute": molesOfSolute, "mass of solute": massOfSolute, molarity: molarity2,
+	"stock volume": stockVolumeQuantity, "water volume": waterVolume, "dilution factor": dilutionFactor2,
+	"diluted molarity": dilutedMolarityQuantity, "ion molarity": ionMolarityQuantity,
+	"percent error": percentErrorQuantity, "reagent molarity": reagentMolarityQuantity, density: densityQuantity,
 	"mass percent": massPercentQuantity
 };
 var quantityNames = Object.keys(quantities);
@@ -5079,14 +4152,12 @@ const { fillQuantity, isQuantityName, judgeEntry, plainName, quantities, readGiv
 const { feedbackText, readEntry } = part("lab/judging/readEntry");
 const { failure, quoted, success } = part("base");
 
-// lab/judging/judgeQuantity
+// From lab/judging
 function readQuantityName(cell) {
 	const name = plainName(cell);
 	if (isQuantityName(name)) return success(name);
 	return failure({
-		code: "quantity-unknown",
-		argument: "quantity",
-		received: quoted(cell),
+		code: "quantity-unknown", argument: "quantity", received: quoted(cell),
 		advice: `Use one of ${Object.keys(quantities).join(", ")}.`
 	});
 }
@@ -5099,8 +4170,7 @@ function readFilledQuantity(quantity, given, options = {}) {
 function judgeFilledQuantity(step, entry) {
 	const judgement = judgeEntry(step, readEntry(entry, step.quantity.entryKind));
 	return {
-		status: judgement.status,
-		feedback: feedbackText(judgement, step.quantity),
+		status: judgement.status, feedback: feedbackText(judgement, step.quantity),
 		slip: judgement.status === "not yet" ? judgement.slips.join(" or ") : ""
 	};
 }
@@ -5115,14 +4185,13 @@ const { judgeFilledQuantity, readFilledQuantity } = part("lab/judging/judgeQuant
 
 const { rowByRow, success, withinLimits } = part("base");
 
-// functions/entries/checkStepEntry
+// From functions/entries
 var checkStepEntry = {
 	name: "CHECKSTEP",
 	arguments: [
 		{ name: "quantity", kind: "text", about: "what is asked for, such as mass of solute" },
 		{ name: "given", kind: "table", about: "given numbers in two columns, name and value" },
-		{ name: "entry", kind: "entry" },
-		{ name: "figures", kind: "whole number", optional: true },
+		{ name: "entry", kind: "entry" }, { name: "figures", kind: "whole number", optional: true },
 		{ name: "atomic_weight_decimals", kind: "whole number", optional: true }
 	],
 	columns: ["status", "feedback", "slip"],
@@ -5144,27 +4213,20 @@ return { entry: checkStepEntry };
 "measurement/glasswareTolerance"(part) {
 const { failure, glassware, millilitres, quoted, success } = part("base");
 
-// measurement/glasswareTolerance
+// From measurement
 var glasswareKinds = {
 	"volumetric flask": { ISO: "ISO 1042", ASTM: "ASTM E288" },
 	"volumetric pipette": { ISO: "ISO 648", ASTM: "ASTM E969" },
-	"graduated pipette": { ISO: "ISO 835", ASTM: "ASTM E1293" },
-	burette: { ISO: "ISO 385", ASTM: "ASTM E287" },
-	"graduated cylinder": { ISO: "ISO 4788", ASTM: "ASTM E1272" },
-	beaker: void 0
+	"graduated pipette": { ISO: "ISO 835", ASTM: "ASTM E1293" }, burette: { ISO: "ISO 385", ASTM: "ASTM E287" },
+	"graduated cylinder": { ISO: "ISO 4788", ASTM: "ASTM E1272" }, beaker: void 0
 };
 var bases = { m: "memory", c: "practice" };
-function glasswareFigures({
-	kind,
-	glassClass = "A",
-	standard = "ISO"
-}) {
+function glasswareFigures({ kind, glassClass = "A", standard = "ISO" }) {
 	const list = glassware[glasswareKinds[kind] === void 0 ? kind : `${standard} ${kind} ${glassClass}`] ?? "";
 	return list.split(" ").map((line) => {
 		const [size, tolerance, mark] = line.split(":");
 		return {
-			volume: millilitres(Number(size)),
-			tolerance: millilitres(Number(tolerance)),
+			volume: millilitres(Number(size)), tolerance: millilitres(Number(tolerance)),
 			basis: mark === "m" || mark === "c" ? bases[mark] : "source"
 		};
 	});
@@ -5180,11 +4242,8 @@ function glasswareTolerance(wanted) {
 	const neighbours = [smaller, larger].flatMap((figure) => figure ? [figure] : []);
 	const table = glasswareKinds[kind]?.[standard] ?? "the table of beakers";
 	return failure({
-		code: "glassware-size",
-		argument: "volume",
-		expected: `a size of ${kind} in ${table}`,
-		received: `${quoted(volume)} mL`,
-		advice: `Take ${neighbours.map(sizeText).join(" or ")}.`,
+		code: "glassware-size", argument: "volume", expected: `a size of ${kind} in ${table}`,
+		received: `${quoted(volume)} mL`, advice: `Take ${neighbours.map(sizeText).join(" or ")}.`,
 		brief: neighbours.map((figure) => `${figure.volume}`).join(" or ")
 	});
 }
@@ -5195,7 +4254,7 @@ return { glasswareFigures, glasswareTolerance };
 "lab/hints/quantityHint"(part) {
 const { isBlank, readFormula, readNumber, readQuantity } = part("base");
 
-// lab/lesson/shownCell
+// From lab/lesson
 function shownCell(cell, { argument, decimalMark }) {
 	if (isBlank(cell)) return void 0;
 	const { kind, name } = argument;
@@ -5209,7 +4268,7 @@ function shownCell(cell, { argument, decimalMark }) {
 	return read.value.unit === "" ? read.value.typed.trim() : String(read.value.value);
 }
 
-// lab/texts/hints
+// From lab/texts
 var atomsShown = "atoms";
 var litres = ["(", { given: "volume" }, " mL ÷ 1000)"];
 var quantityHints = {
@@ -5220,21 +4279,15 @@ var quantityHints = {
 	},
 	"moles of solute": {
 		idea: "Molarity says how many moles are in one litre. How many litres do you have?",
-		relation: "moles = molarity × volume in litres",
-		setUp: [{ given: "molarity" }, " mol/L × ", ...litres, " = ?"]
+		relation: "moles = molarity × volume in litres", setUp: [{ given: "molarity" }, " mol/L × ", ...litres, " = ?"]
 	},
 	"mass of solute": {
 		idea: "First find how many moles you need, then what they weigh.",
 		relation: "mass = moles × molar mass, where moles = molarity × volume in litres.",
 		impure: "Your solid is not pure, so you need more of it.",
 		setUp: [
-			{ given: "molarity" },
-			" mol/L × ",
-			...litres,
-			" × molar mass of ",
-			{ given: "formula" },
-			{ given: "purity", before: " ÷ (", after: " ÷ 100)" },
-			" = ?"
+			{ given: "molarity" }, " mol/L × ", ...litres, " × molar mass of ", { given: "formula" },
+			{ given: "purity", before: " ÷ (", after: " ÷ 100)" }, " = ?"
 		]
 	},
 	molarity: {
@@ -5242,25 +4295,15 @@ var quantityHints = {
 		relation: "molarity = moles ÷ volume in litres, where moles = mass ÷ molar mass.",
 		impure: "Only the pure part of your solid counts.",
 		setUp: [
-			{ given: "mass" },
-			" g",
-			{ given: "purity", before: " × (", after: " ÷ 100)" },
-			" ÷ molar mass of ",
-			{ given: "formula" },
-			" ÷ ",
-			...litres,
-			" = ?"
+			{ given: "mass" }, " g", { given: "purity", before: " × (", after: " ÷ 100)" }, " ÷ molar mass of ",
+			{ given: "formula" }, " ÷ ", ...litres, " = ?"
 		]
 	},
 	"stock volume": {
 		idea: "All the solute in the diluted solution comes from the stock. Water brings none.",
 		relation: "stock molarity × stock volume = target molarity × target volume",
 		setUp: [
-			{ given: "target molarity" },
-			" mol/L × ",
-			{ given: "target volume" },
-			" mL ÷ ",
-			{ given: "stock molarity" },
+			{ given: "target molarity" }, " mol/L × ", { given: "target volume" }, " mL ÷ ", { given: "stock molarity" },
 			" mol/L = ?"
 		]
 	},
@@ -5268,14 +4311,8 @@ var quantityHints = {
 		idea: "Stock and water share the flask. What room is left for the water?",
 		relation: "water volume = target volume − stock volume (about, since volumes need not add up exactly)",
 		setUp: [
-			{ given: "target volume" },
-			" mL − (",
-			{ given: "target molarity" },
-			" × ",
-			{ given: "target volume" },
-			" ÷ ",
-			{ given: "stock molarity" },
-			") mL = ?"
+			{ given: "target volume" }, " mL − (", { given: "target molarity" }, " × ", { given: "target volume" }, " ÷ ",
+			{ given: "stock molarity" }, ") mL = ?"
 		]
 	},
 	"dilution factor": {
@@ -5287,11 +4324,7 @@ var quantityHints = {
 		idea: "The moles you took are now spread through a bigger volume.",
 		relation: "molarity after = stock molarity × stock volume ÷ final volume",
 		setUp: [
-			{ given: "stock molarity" },
-			" mol/L × ",
-			{ given: "stock volume" },
-			" mL ÷ ",
-			{ given: "final volume" },
+			{ given: "stock molarity" }, " mol/L × ", { given: "stock volume" }, " mL ÷ ", { given: "final volume" },
 			" mL = ?"
 		]
 	},
@@ -5304,12 +4337,7 @@ var quantityHints = {
 		idea: "How far off is the result, as a share of the accepted value?",
 		relation: "percent error = difference between the two ÷ accepted value × 100",
 		setUp: [
-			"difference between ",
-			{ given: "measured" },
-			" and ",
-			{ given: "accepted" },
-			", ÷ ",
-			{ given: "accepted" },
+			"difference between ", { given: "measured" }, " and ", { given: "accepted" }, ", ÷ ", { given: "accepted" },
 			" × 100 = ?"
 		]
 	},
@@ -5322,33 +4350,17 @@ var quantityHints = {
 		idea: "Your density lies between two lines of the table, or near them. How far is it from the lighter to the heavier line?",
 		relation: "mass percent = lighter percent + fraction × difference in percent. The fraction is (your density − lighter density) ÷ difference in density.",
 		setUp: [
-			{ given: "lighter percent" },
-			" + (",
-			{ given: "density" },
-			" − ",
-			{ given: "lighter density" },
-			") ÷ (",
-			{ given: "heavier density" },
-			" − ",
-			{ given: "lighter density" },
-			") × (",
-			{ given: "heavier percent" },
-			" − ",
-			{ given: "lighter percent" },
-			") = ?"
+			{ given: "lighter percent" }, " + (", { given: "density" }, " − ", { given: "lighter density" }, ") ÷ (",
+			{ given: "heavier density" }, " − ", { given: "lighter density" }, ") × (", { given: "heavier percent" }, " − ",
+			{ given: "lighter percent" }, ") = ?"
 		]
 	},
 	"reagent molarity": {
 		idea: "Picture one litre from the bottle. What does it weigh, and how much of that is the solute?",
 		relation: "molarity = mass of one litre × (mass percent ÷ 100) ÷ molar mass",
 		setUp: [
-			"1000 mL × ",
-			{ given: "density" },
-			" g/mL × (",
-			{ given: "mass percent" },
-			" ÷ 100) ÷ molar mass of ",
-			{ given: "formula" },
-			" = ?"
+			"1000 mL × ", { given: "density" }, " g/mL × (", { given: "mass percent" }, " ÷ 100) ÷ molar mass of ",
+			{ given: "formula" }, " = ?"
 		]
 	}
 };
@@ -5387,7 +4399,7 @@ var toldHints = [
 var levelAsked = "Choose 0, 1, 2 or 3.";
 function rowShown(title) { return `(your “${title}”)`; }
 
-// lab/hints/quantityHint
+// From lab/hints
 function atomsOf(formula) {
 	const read = readFormula(formula);
 	if (!read.ok) return void 0;
@@ -5417,57 +4429,38 @@ const { feedbackText, filled, readEntry } = part("lab/judging/readEntry");
 const { badGiven, badSetting, badStep, checkHeadings, closedRow, remarks, spanOver, stepTolerance, tenTo, unreadableTexts } = part("lab/texts/feedback");
 const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, patternOnUse, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
 
-// lab/bench/procedures/concentratedToFlask
+// From lab/bench/procedures
 var concentratedToFlask = {
 	name: "concentrated to flask",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect" },
-		{ id: "water" },
-		{ id: "reagent" },
-		{ id: "cool" },
-		{ id: "transfer" },
-		{ id: "mark" },
-		{ id: "mix" },
-		{ id: "label" }
+		{ id: "protect" }, { id: "water" }, { id: "reagent" }, { id: "cool" }, { id: "transfer" }, { id: "mark" },
+		{ id: "mix" }, { id: "label" }
 	],
 	rules: [
 		{
-			before: "protect",
-			after: "reagent",
-			weight: "safety",
+			before: "protect", after: "reagent", weight: "safety",
 			ask: "Stop: be protected before the bottle is opened. What could a splash or the vapour reach?"
 		},
 		{
-			before: "water",
-			after: "reagent",
-			weight: "safety",
+			before: "water", after: "reagent", weight: "safety",
 			ask: "Stop: water goes in first, then what is in the bottle, slowly. What would the heat do to a little water on top?"
 		},
 		{
-			before: "reagent",
-			after: "cool",
-			weight: "needed",
-			ask: "Mixing sets heat free. So when is the waiting of use?"
+			before: "reagent", after: "cool", weight: "needed", ask: "Mixing sets heat free. So when is the waiting of use?"
 		},
 		{
-			before: "cool",
-			after: "transfer",
-			weight: "needed",
+			before: "cool", after: "transfer", weight: "needed",
 			ask: "What can heat do to a flask that is made to hold one exact volume?"
 		},
 		{ before: "transfer", after: "mark", weight: "needed", ask: "What is in the flask when you reach the mark?" },
 		{
-			before: "mark",
-			after: "mix",
-			weight: "needed",
+			before: "mark", after: "mix", weight: "needed",
 			ask: "Water that comes in last stays on top for a long time. Is the solution the same all through?"
 		},
 		{ before: "transfer", after: "label", weight: "needed", ask: "What would the label say while the flask is empty?" },
 		{
-			before: "mix",
-			after: "label",
-			weight: "advised",
+			before: "mix", after: "label", weight: "advised",
 			ask: "A tip: write the label as soon as you know what is inside, and check it again at the end."
 		}
 	],
@@ -5478,58 +4471,36 @@ var concentratedToFlask = {
 	]
 };
 
-// lab/bench/procedures/dryResidue
 var dryResidue = {
 	name: "weighed residue",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect" },
-		{ id: "dish" },
-		{ id: "rinse" },
-		{ id: "portion" },
-		{ id: "heat" },
-		{ id: "cool" },
-		{ id: "weigh" },
-		{ id: "again" }
+		{ id: "protect" }, { id: "dish" }, { id: "rinse" }, { id: "portion" }, { id: "heat" }, { id: "cool" },
+		{ id: "weigh" }, { id: "again" }
 	],
 	rules: [
 		{
-			before: "protect",
-			after: "rinse",
-			weight: "safety",
+			before: "protect", after: "rinse", weight: "safety",
 			ask: "Stop: be protected before solution is drawn up, never by mouth, and before a drying salt can spatter. Where can it fly?"
 		},
 		{
-			before: "dish",
-			after: "portion",
-			weight: "needed",
+			before: "dish", after: "portion", weight: "needed",
 			ask: "How will you know later which part of the mass is the dish?"
 		},
 		{
-			before: "rinse",
-			after: "portion",
-			weight: "needed",
+			before: "rinse", after: "portion", weight: "needed",
 			ask: "A pipette is often wet inside. What would a few drops of water do to your portion?"
 		},
 		{ before: "portion", after: "heat", weight: "needed", ask: "What is there to dry in an empty dish?" },
 		{
-			before: "heat",
-			after: "cool",
-			weight: "needed",
+			before: "heat", after: "cool", weight: "needed",
 			ask: "Hot glass looks just like cold glass. When does a dish need tongs and time?"
 		},
 		{
-			before: "cool",
-			after: "weigh",
-			weight: "needed",
+			before: "cool", after: "weigh", weight: "needed",
 			ask: "Warm air rises from a hot dish. What does that do to the reading?"
 		},
-		{
-			before: "weigh",
-			after: "again",
-			weight: "needed",
-			ask: "With what can a second weighing agree?"
-		}
+		{ before: "weigh", after: "again", weight: "needed", ask: "With what can a second weighing agree?" }
 	],
 	hints: [
 		"Only the salt may count: not the dish, not the water, not the warm air above a hot dish.",
@@ -5538,77 +4509,50 @@ var dryResidue = {
 	]
 };
 
-// lab/bench/procedures/pipetteToFlask
 var pipetteToFlask = {
 	name: "pipette to flask",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect" },
-		{ id: "rinse flask" },
-		{ id: "water" },
-		{ id: "rinse pipette" },
-		{ id: "deliver" },
-		{ id: "swirl" },
-		{ id: "mark" },
-		{ id: "stopper" },
-		{ id: "mix" }
+		{ id: "protect" }, { id: "rinse flask" }, { id: "water" }, { id: "rinse pipette" }, { id: "deliver" },
+		{ id: "swirl" }, { id: "mark" }, { id: "stopper" }, { id: "mix" }
 	],
 	rules: [
 		{
-			before: "protect",
-			after: "rinse pipette",
-			weight: "safety",
+			before: "protect", after: "rinse pipette", weight: "safety",
 			ask: "Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?"
 		},
 		{
-			before: "water",
-			after: "deliver",
-			weight: "safety",
-			when: "water first",
+			before: "water", after: "deliver", weight: "safety", when: "water first",
 			ask: "Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?"
 		},
 		{
-			before: "rinse flask",
-			after: "deliver",
-			weight: "needed",
+			before: "rinse flask", after: "deliver", weight: "needed",
 			ask: "What would rinsing and emptying do to the stock that you put in?"
 		},
 		{
-			before: "rinse flask",
-			after: "water",
-			weight: "needed",
+			before: "rinse flask", after: "water", weight: "needed",
 			ask: "What would rinsing and emptying do to the water that you added?"
 		},
 		{
-			before: "rinse pipette",
-			after: "deliver",
-			weight: "needed",
+			before: "rinse pipette", after: "deliver", weight: "needed",
 			ask: "A pipette is often wet inside. What would a few drops of water do to your portion of stock?"
 		},
 		{ before: "deliver", after: "swirl", weight: "needed", ask: "What is there to mix before the stock is in?" },
 		{
-			before: "water",
-			after: "mark",
-			weight: "needed",
+			before: "water", after: "mark", weight: "needed",
 			ask: "If the water stands at the mark already, is there room for more?"
 		},
 		{
-			before: "swirl",
-			after: "mark",
-			weight: "needed",
+			before: "swirl", after: "mark", weight: "needed",
 			ask: "Mixing can change the warmth and the volume. When can you trust the mark?"
 		},
 		{ before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
 		{
-			before: "stopper",
-			after: "mix",
-			weight: "needed",
+			before: "stopper", after: "mix", weight: "needed",
 			ask: "What happens to the solution if you turn an open flask over?"
 		},
 		{
-			before: "water",
-			after: "swirl",
-			weight: "advised",
+			before: "water", after: "swirl", weight: "advised",
 			ask: "A tip: swirl once water and stock are both in, or there is nothing to mix."
 		}
 	],
@@ -5620,74 +4564,48 @@ var pipetteToFlask = {
 	]
 };
 
-// lab/bench/procedures/serialFlasks
 var serialFlasks = {
 	name: "serial dilution",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect" },
-		{ id: "rinse flasks" },
-		{ id: "water" },
-		{ id: "first portion" },
-		{ id: "first mark" },
-		{ id: "first mix" },
-		{ id: "rinse pipette" },
-		{ id: "second" }
+		{ id: "protect" }, { id: "rinse flasks" }, { id: "water" }, { id: "first portion" }, { id: "first mark" },
+		{ id: "first mix" }, { id: "rinse pipette" }, { id: "second" }
 	],
 	rules: [
 		{
-			before: "protect",
-			after: "first portion",
-			weight: "safety",
+			before: "protect", after: "first portion", weight: "safety",
 			ask: "Stop: be protected before any stock is drawn up, and never by mouth. Where could a splash go?"
 		},
 		{
-			before: "water",
-			after: "first portion",
-			weight: "safety",
-			when: "water first",
+			before: "water", after: "first portion", weight: "safety", when: "water first",
 			ask: "Stop: water goes in first, then this stock, slowly. A little water on top of it gets hot and can spit. Where would the drops fly?"
 		},
 		{
-			before: "rinse flasks",
-			after: "first portion",
-			weight: "needed",
+			before: "rinse flasks", after: "first portion", weight: "needed",
 			ask: "What would rinsing and emptying do to the stock that you put in?"
 		},
 		{
-			before: "rinse flasks",
-			after: "water",
-			weight: "needed",
+			before: "rinse flasks", after: "water", weight: "needed",
 			ask: "What would rinsing and emptying do to the water that you added?"
 		},
 		{
-			before: "first portion",
-			after: "first mark",
-			weight: "needed",
+			before: "first portion", after: "first mark", weight: "needed",
 			ask: "If the water is at the mark already, where will the stock take the level?"
 		},
 		{
-			before: "water",
-			after: "first mark",
-			weight: "needed",
+			before: "water", after: "first mark", weight: "needed",
 			ask: "If the water stands at the mark already, is there room for more?"
 		},
 		{
-			before: "first mark",
-			after: "first mix",
-			weight: "needed",
+			before: "first mark", after: "first mix", weight: "needed",
 			ask: "Water that comes in last stays on top for a long time. Is the solution the same all through?"
 		},
 		{
-			before: "first mix",
-			after: "rinse pipette",
-			weight: "needed",
+			before: "first mix", after: "rinse pipette", weight: "needed",
 			ask: "Is what you rinse with the same as what you will measure, while the flask is not mixed?"
 		},
 		{
-			before: "rinse pipette",
-			after: "second",
-			weight: "needed",
+			before: "rinse pipette", after: "second", weight: "needed",
 			ask: "Drops of the stronger stock are still in the pipette. What do they do to the next flask?"
 		}
 	],
@@ -5699,105 +4617,68 @@ var serialFlasks = {
 	]
 };
 
-// lab/bench/procedures/solidToFlask
 var solidToFlask = {
 	name: "solid to flask",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect" },
-		{ id: "weigh" },
-		{ id: "dissolve" },
-		{ id: "cool" },
-		{ id: "transfer" },
-		{ id: "rinse" },
-		{ id: "near" },
-		{ id: "mark" },
-		{ id: "stopper" },
-		{ id: "mix" }
+		{ id: "protect" }, { id: "weigh" }, { id: "dissolve" }, { id: "cool" }, { id: "transfer" }, { id: "rinse" },
+		{ id: "near" }, { id: "mark" }, { id: "stopper" }, { id: "mix" }
 	],
 	rules: [
 		{
-			before: "protect",
-			after: "weigh",
-			weight: "safety",
+			before: "protect", after: "weigh", weight: "safety",
 			ask: "Stop: be protected before the solid is out of its jar. What could dust or a splash reach?"
 		},
 		{
-			before: "dissolve",
-			after: "transfer",
-			weight: "safety",
-			when: "dissolves hot",
+			before: "dissolve", after: "transfer", weight: "safety", when: "dissolves hot",
 			ask: "Stop: this substance heats its water and can spit. Never straight in the flask: stir it slowly into water in a heat-proof beaker. Where could hot drops fly?"
 		},
 		{
-			before: "cool",
-			after: "transfer",
-			weight: "needed",
-			when: "dissolves hot",
+			before: "cool", after: "transfer", weight: "needed", when: "dissolves hot",
 			ask: "This substance heats its water. What can heat do to a flask that is made to hold one exact volume?"
 		},
 		{ before: "weigh", after: "dissolve", weight: "needed", ask: "Can you still weigh a solid that is in the water?" },
 		{ before: "weigh", after: "transfer", weight: "needed", ask: "How will you know what mass went into the flask?" },
 		{
-			before: "dissolve",
-			after: "cool",
-			weight: "needed",
+			before: "dissolve", after: "cool", weight: "needed",
 			ask: "Dissolving can warm or chill the water. So when is it worth waiting for room temperature?"
 		},
 		{
-			before: "dissolve",
-			after: "near",
-			weight: "needed",
+			before: "dissolve", after: "near", weight: "needed",
 			ask: "How easily does a solid dissolve when the flask is almost full? And can the volume still change?"
 		},
 		{
-			before: "cool",
-			after: "mark",
-			weight: "needed",
+			before: "cool", after: "mark", weight: "needed",
 			ask: "The mark is right at room temperature. What happens to the level of a warm solution later?"
 		},
 		{
-			before: "transfer",
-			after: "rinse",
-			weight: "needed",
+			before: "transfer", after: "rinse", weight: "needed",
 			ask: "What is there to rinse while everything is still where it was?"
 		},
 		{
-			before: "transfer",
-			after: "near",
-			weight: "needed",
+			before: "transfer", after: "near", weight: "needed",
 			ask: "If the flask is almost full of water, is there room for the rest?"
 		},
 		{
-			before: "rinse",
-			after: "mark",
-			weight: "needed",
+			before: "rinse", after: "mark", weight: "needed",
 			ask: "Where would the rinsing water take the level, once it stands at the mark?"
 		},
 		{
-			before: "near",
-			after: "mark",
-			weight: "needed",
+			before: "near", after: "mark", weight: "needed",
 			ask: "You cannot take water out again. How do you come up to the mark without passing it?"
 		},
 		{ before: "mark", after: "stopper", weight: "needed", ask: "Can water go in while the flask is closed?" },
 		{
-			before: "stopper",
-			after: "mix",
-			weight: "needed",
+			before: "stopper", after: "mix", weight: "needed",
 			ask: "What happens to the solution if you turn an open flask over?"
 		},
 		{
-			before: "cool",
-			after: "transfer",
-			weight: "advised",
+			before: "cool", after: "transfer", weight: "advised",
 			ask: "A tip: hot liquid can strain the flask, so check that it is cool to the touch as you pour.",
 			unless: { before: "transfer", after: "dissolve" }
 		},
 		{
-			before: "rinse",
-			after: "near",
-			weight: "advised",
+			before: "rinse", after: "near", weight: "advised",
 			ask: "A tip: leave room for the rinsing water, or the level may pass the mark."
 		}
 	],
@@ -5811,51 +4692,34 @@ var solidToFlask = {
 	]
 };
 
-// lab/bench/procedures/weighPortion
 var weighPortion = {
 	name: "weighed portion",
 	sinceLayout: 3,
 	actions: [
-		{ id: "protect" },
-		{ id: "temperature" },
-		{ id: "empty" },
-		{ id: "rinse" },
-		{ id: "deliver" },
-		{ id: "close" },
-		{ id: "full" },
-		{ id: "waste" }
+		{ id: "protect" }, { id: "temperature" }, { id: "empty" }, { id: "rinse" }, { id: "deliver" }, { id: "close" },
+		{ id: "full" }, { id: "waste" }
 	],
 	rules: [
 		{
-			before: "protect",
-			after: "rinse",
-			weight: "safety",
+			before: "protect", after: "rinse", weight: "safety",
 			ask: "Stop: be protected before any solution is drawn up, and never by mouth. Where could a splash go?"
 		},
 		{
-			before: "empty",
-			after: "deliver",
-			weight: "needed",
+			before: "empty", after: "deliver", weight: "needed",
 			ask: "How will you know later which part of the mass is the vessel?"
 		},
 		{
-			before: "rinse",
-			after: "deliver",
-			weight: "needed",
+			before: "rinse", after: "deliver", weight: "needed",
 			ask: "A pipette is often wet inside. What would a few drops of water do to the density?"
 		},
 		{ before: "deliver", after: "close", weight: "needed", ask: "How does the portion get in once the lid is on?" },
 		{
-			before: "close",
-			after: "full",
-			weight: "needed",
+			before: "close", after: "full", weight: "needed",
 			ask: "Water leaves an open vessel while you read. And was the lid there the first time?"
 		},
 		{ before: "full", after: "waste", weight: "needed", ask: "Can you still weigh a portion that is poured away?" },
 		{
-			before: "temperature",
-			after: "deliver",
-			weight: "advised",
+			before: "temperature", after: "deliver", weight: "advised",
 			ask: "A tip: a warm solution fills the pipette with less mass, so look at the temperature early."
 		}
 	],
@@ -5866,14 +4730,9 @@ var weighPortion = {
 	]
 };
 
-// lab/bench/procedures
+// From lab/bench
 function allProcedures() { return [
-	solidToFlask,
-	pipetteToFlask,
-	concentratedToFlask,
-	serialFlasks,
-	dryResidue,
-	weighPortion
+	solidToFlask, pipetteToFlask, concentratedToFlask, serialFlasks, dryResidue, weighPortion
 ]; }
 function procedureByName(name) {
 	const found = allProcedures().find((procedure) => procedure.name === name);
@@ -5881,7 +4740,7 @@ function procedureByName(name) {
 	return found;
 }
 
-// lab/bench/questions/crystalWater
+// From lab/bench/questions
 var crystalWater = {
 	name: "crystal water",
 	// True of every formula, since a team may have one without water.
@@ -5890,22 +4749,10 @@ var crystalWater = {
 		reply: "Yes: it counted on the balance, and in the flask it is water like the rest. The mark takes care of the volume."
 	},
 	others: [
-		{
-			id: "stays bound",
-			reply: "The solution is clear. What has happened to the crystals that held the water?"
-		},
-		{
-			id: "extra volume",
-			reply: "Up to where did you fill, and was that water in the flask already?"
-		},
-		{
-			id: "more moles",
-			reply: "One formula unit comes with its waters. How many units of the salt itself is that?"
-		},
-		{
-			id: "gone on balance",
-			reply: "If the water weighed nothing, would the molar mass need the part after the dot?"
-		}
+		{ id: "stays bound", reply: "The solution is clear. What has happened to the crystals that held the water?" },
+		{ id: "extra volume", reply: "Up to where did you fill, and was that water in the flask already?" },
+		{ id: "more moles", reply: "One formula unit comes with its waters. How many units of the salt itself is that?" },
+		{ id: "gone on balance", reply: "If the water weighed nothing, would the molar mass need the part after the dot?" }
 	],
 	hints: [
 		"Follow the water: from the bottle to the balance, and from there to the flask.",
@@ -5914,7 +4761,6 @@ var crystalWater = {
 	]
 };
 
-// lab/bench/questions/diluteAcid
 var diluteAcid = {
 	name: "dilute acid",
 	right: {
@@ -5926,14 +4772,8 @@ var diluteAcid = {
 		}
 	},
 	others: [
-		{
-			id: "used up",
-			reply: "If it were used up, what would have taken its place?"
-		},
-		{
-			id: "neutral",
-			reply: "Would you leave the goggles off? What is still in the flask?"
-		},
+		{ id: "used up", reply: "If it were used up, what would have taken its place?" },
+		{ id: "neutral", reply: "Would you leave the goggles off? What is still in the flask?" },
 		{
 			id: "another acid",
 			reply: {
@@ -5950,7 +4790,6 @@ var diluteAcid = {
 	]
 };
 
-// lab/bench/questions/dilutionParticles
 var dilutionParticles = {
 	name: "dilution particles",
 	right: {
@@ -5962,82 +4801,43 @@ var dilutionParticles = {
 			id: "amount falls",
 			reply: "Molarity says how crowded the particles are. If none left the flask, where could the others have gone?"
 		},
-		{
-			id: "amount grows",
-			reply: "The volume grew because of water. Does water bring any of the solute with it?"
-		},
-		{
-			id: "same molarity",
-			reply: "Picture one mL before and one mL after. Would you count the same number in both?"
-		},
-		{
-			id: "weaker particles",
-			reply: "Can water change one particle, or only how far apart they are?"
-		}
+		{ id: "amount grows", reply: "The volume grew because of water. Does water bring any of the solute with it?" },
+		{ id: "same molarity", reply: "Picture one mL before and one mL after. Would you count the same number in both?" },
+		{ id: "weaker particles", reply: "Can water change one particle, or only how far apart they are?" }
 	],
 	hints: [
 		"Keep two things apart: how much there is, and how crowded it is.",
 		"amount = molarity × volume. If one of the two goes down and the other up, what does the amount do?",
 		[
-			"Before: ",
-			{ given: "stock molarity" },
-			" mol/L in your portion. After: ",
-			{ given: "target molarity" },
-			" mol/L in ",
-			{ given: "target volume" },
-			" mL. Picture every particle of the portion, then pour in the water."
+			"Before: ", { given: "stock molarity" }, " mol/L in your portion. After: ", { given: "target molarity" },
+			" mol/L in ", { given: "target volume" }, " mL. Picture every particle of the portion, then pour in the water."
 		]
 	]
 };
 
-// lab/bench/questions/impureSolidQuestion
 var impureSolidQuestion = {
 	name: "impure solid",
 	right: {
-		id: "fewer",
-		reply: "Yes: part of what the balance showed is something else. That is why you weigh out more."
+		id: "fewer", reply: "Yes: part of what the balance showed is something else. That is why you weigh out more."
 	},
 	others: [
-		{
-			id: "same",
-			reply: "Can the balance tell the solute from what is mixed into it?"
-		},
-		{
-			id: "more",
-			reply: "If part of the mass is something else, what is left for the solute?"
-		},
-		{
-			id: "smaller",
-			reply: "Look at one particle. Is it the particle that is impure, or the heap it came from?"
-		}
+		{ id: "same", reply: "Can the balance tell the solute from what is mixed into it?" },
+		{ id: "more", reply: "If part of the mass is something else, what is left for the solute?" },
+		{ id: "smaller", reply: "Look at one particle. Is it the particle that is impure, or the heap it came from?" }
 	],
 	hints: [
-		"A balance weighs all that lies on it.",
-		"mass of solute = mass of solid × purity ÷ 100",
+		"A balance weighs all that lies on it.", "mass of solute = mass of solid × purity ÷ 100",
 		["Of every 100 g of your solid, ", { given: "purity" }, " g are solute. What is the rest?"]
 	]
 };
 
-// lab/bench/questions/ionShare
 var ionShare = {
 	name: "ion share",
-	right: {
-		id: "same ratio",
-		reply: "Yes: the formula sets the ratio. Water spreads all kinds out alike."
-	},
+	right: { id: "same ratio", reply: "Yes: the formula sets the ratio. Water spreads all kinds out alike." },
 	others: [
-		{
-			id: "equal",
-			reply: "To come closer, one kind would have to thin out faster. What would hold the others back?"
-		},
-		{
-			id: "only one",
-			reply: "What would the charges in that mL add up to?"
-		},
-		{
-			id: "depends",
-			reply: "Does water bring ions of the salt, or take some of one kind away?"
-		}
+		{ id: "equal", reply: "To come closer, one kind would have to thin out faster. What would hold the others back?" },
+		{ id: "only one", reply: "What would the charges in that mL add up to?" },
+		{ id: "depends", reply: "Does water bring ions of the salt, or take some of one kind away?" }
 	],
 	hints: [
 		"Follow one formula unit and all of its ions while the water goes in.",
@@ -6046,7 +4846,6 @@ var ionShare = {
 	]
 };
 
-// lab/bench/questions/lastFlask
 var lastFlask = {
 	name: "last flask",
 	right: {
@@ -6054,56 +4853,30 @@ var lastFlask = {
 		reply: "Yes: each flask spreads its portion out again, and the particles stay what they are."
 	},
 	others: [
-		{
-			id: "same number",
-			reply: "The portions had the same volume. Were they equally crowded?"
-		},
-		{
-			id: "smaller",
-			reply: "Can water cut a particle, or only move in between?"
-		},
-		{
-			id: "same steps",
-			reply: "Does each flask take the same number away, or the same share?"
-		},
-		{
-			id: "more",
-			reply: "What joined the portion each time: solute or water?"
-		}
+		{ id: "same number", reply: "The portions had the same volume. Were they equally crowded?" },
+		{ id: "smaller", reply: "Can water cut a particle, or only move in between?" },
+		{ id: "same steps", reply: "Does each flask take the same number away, or the same share?" },
+		{ id: "more", reply: "What joined the portion each time: solute or water?" }
 	],
 	hints: [
 		"Follow one portion: what comes along with it, and what joins it?",
 		"Each flask keeps the same share of the molarity before: portion ÷ flask.",
 		[
-			"Each time ",
-			{ given: "portion" },
-			" mL become ",
-			{ given: "flask" },
+			"Each time ", { given: "portion" }, " mL become ", { given: "flask" },
 			" mL. What does that do to how crowded they are?"
 		]
 	]
 };
 
-// lab/bench/questions/overNight
 var overNight = {
 	name: "over night",
 	right: {
-		id: "even",
-		reply: "Yes: particles never stop moving about, and nothing sorts them once they are spread out."
+		id: "even", reply: "Yes: particles never stop moving about, and nothing sorts them once they are spread out."
 	},
 	others: [
-		{
-			id: "bottom",
-			reply: "Sand settles. Is a single particle among water like a grain of sand?"
-		},
-		{
-			id: "top",
-			reply: "What would have to hold the water and the solute apart for one of them to sink?"
-		},
-		{
-			id: "solid",
-			reply: "No water left the flask. What would push the particles out of it?"
-		}
+		{ id: "bottom", reply: "Sand settles. Is a single particle among water like a grain of sand?" },
+		{ id: "top", reply: "What would have to hold the water and the solute apart for one of them to sink?" },
+		{ id: "solid", reply: "No water left the flask. What would push the particles out of it?" }
 	],
 	hints: [
 		"Think of what particles do when nobody is looking.",
@@ -6112,30 +4885,17 @@ var overNight = {
 	]
 };
 
-// lab/bench/questions/portionStrength
 var portionStrength = {
 	name: "portion strength",
-	right: {
-		id: "same molarity",
-		reply: "Yes: each mL holds what it held before. There are just fewer mL."
-	},
+	right: { id: "same molarity", reply: "Yes: each mL holds what it held before. There are just fewer mL." },
 	others: [
-		{
-			id: "half molarity",
-			reply: "Think of soup at home: is a spoonful of it weaker than the pot it came from?"
-		},
+		{ id: "half molarity", reply: "Think of soup at home: is a spoonful of it weaker than the pot it came from?" },
 		{
 			id: "double molarity",
 			reply: "The particles moved together with their water. Did anything bring them closer to each other?"
 		},
-		{
-			id: "same amount",
-			reply: "What stayed in the flask? Can all of the solute be in the beaker?"
-		},
-		{
-			id: "beaker decides",
-			reply: "Does an empty, dry beaker add anything or take anything away?"
-		}
+		{ id: "same amount", reply: "What stayed in the flask? Can all of the solute be in the beaker?" },
+		{ id: "beaker decides", reply: "Does an empty, dry beaker add anything or take anything away?" }
 	],
 	hints: [
 		"Keep two things apart: how much there is, and how crowded it is.",
@@ -6144,7 +4904,6 @@ var portionStrength = {
 	]
 };
 
-// lab/bench/questions/separateIons
 var separateIons = {
 	name: "separate ions",
 	right: {
@@ -6152,22 +4911,10 @@ var separateIons = {
 		reply: "Yes: water comes between the ions, and a small number in the formula counts ions that are apart."
 	},
 	others: [
-		{
-			id: "one piece",
-			reply: "Salt water carries a current. Could it, if each piece had no charge left over?"
-		},
-		{
-			id: "clump",
-			reply: "Ions of the same kind have the same charge. Would they hold on to each other?"
-		},
-		{
-			id: "atoms",
-			reply: "What would have to happen for an ion to lose its charge? Does water do that?"
-		},
-		{
-			id: "one each",
-			reply: "Add up the charges of what you chose. Does the solution as a whole have a charge?"
-		}
+		{ id: "one piece", reply: "Salt water carries a current. Could it, if each piece had no charge left over?" },
+		{ id: "clump", reply: "Ions of the same kind have the same charge. Would they hold on to each other?" },
+		{ id: "atoms", reply: "What would have to happen for an ion to lose its charge? Does water do that?" },
+		{ id: "one each", reply: "Add up the charges of what you chose. Does the solution as a whole have a charge?" }
 	],
 	hints: [
 		"Ask what water does to a crystal: which parts can it pull apart?",
@@ -6176,30 +4923,14 @@ var separateIons = {
 	]
 };
 
-// lab/bench/questions/wholeMolecules
 var wholeMolecules = {
 	name: "whole molecules",
-	right: {
-		id: "whole",
-		reply: "Yes: water pulls the molecules away from each other and leaves each of them whole."
-	},
+	right: { id: "whole", reply: "Yes: water pulls the molecules away from each other and leaves each of them whole." },
 	others: [
-		{
-			id: "atoms",
-			reply: "Dry the solution and the solid is back. Could loose atoms find their places again?"
-		},
-		{
-			id: "ions",
-			reply: "Would this solution carry a current the way salt water does?"
-		},
-		{
-			id: "melted",
-			reply: "Melting needs warmth and only one substance. What did the water do here?"
-		},
-		{
-			id: "gone",
-			reply: "Put the flask on a balance before and after. Would the reading drop?"
-		}
+		{ id: "atoms", reply: "Dry the solution and the solid is back. Could loose atoms find their places again?" },
+		{ id: "ions", reply: "Would this solution carry a current the way salt water does?" },
+		{ id: "melted", reply: "Melting needs warmth and only one substance. What did the water do here?" },
+		{ id: "gone", reply: "Put the flask on a balance before and after. Would the reading drop?" }
 	],
 	hints: [
 		"Not to be seen is not the same as not there.",
@@ -6208,18 +4939,10 @@ var wholeMolecules = {
 	]
 };
 
-// lab/bench/questions
+// From lab/bench
 function allQuestions() { return [
-	dilutionParticles,
-	portionStrength,
-	crystalWater,
-	impureSolidQuestion,
-	lastFlask,
-	diluteAcid,
-	separateIons,
-	ionShare,
-	wholeMolecules,
-	overNight
+	dilutionParticles, portionStrength, crystalWater, impureSolidQuestion, lastFlask, diluteAcid, separateIons, ionShare,
+	wholeMolecules, overNight
 ]; }
 function questionByName(name) {
 	const found = allQuestions().find((question) => question.name === name);
@@ -6227,7 +4950,7 @@ function questionByName(name) {
 	return found;
 }
 
-// lab/texts/ticks
+// From lab/texts
 var tickTexts = {
 	/** The one answer that the sheet offers: it names the substance that the cautions are for. */
 	answer: function(formula) { return formula === "" ? "yes" : `yes, ${formula}`; },
@@ -6248,11 +4971,7 @@ var tickTexts = {
 	staffOnlyForm: "staff only",
 	deferring: "Unsure? Ask your teacher; the safety data sheet decides.",
 	readSheetFirst: "Touch nothing until your teacher has read its safety data sheet.",
-	wear: {
-		eyes: "Wear goggles.",
-		hands: "Wear goggles and gloves.",
-		all: "Wear goggles, gloves, lab coat."
-	},
+	wear: { eyes: "Wear goggles.", hands: "Wear goggles and gloves.", all: "Wear goggles, gloves, lab coat." },
 	acidToWater: "Acid into water, never the reverse.",
 	heatOfSolution: "Dissolve it slowly in cold water.",
 	neverWithAcid: "Never mix it with acid.",
@@ -6264,67 +4983,31 @@ var tickTexts = {
 	metalBeaker: function(metal) { return `Leftovers, rinsings too: ${metal} waste beaker, never the drain.`; }
 };
 var shortEffects = {
-	H225: "catches fire very easily",
-	H226: "catches fire",
-	H271: "makes things burn or explode",
-	H272: "makes fires burn more strongly",
-	H290: "corrodes metal",
-	H300: "deadly if swallowed",
-	H301: "poisonous if swallowed",
-	H302: "harmful if swallowed",
-	H310: "deadly through the skin",
-	H311: "poisonous through the skin",
-	H312: "harmful through the skin",
-	H314: "burns skin and eyes",
-	H315: "irritates skin",
-	H317: "can start a skin allergy",
-	H318: "damages eyes permanently",
-	H319: "irritates eyes",
-	H330: "deadly if breathed in",
-	H331: "poisonous if breathed in",
-	H332: "harmful if breathed in",
-	H334: "can start asthma",
-	H335: "irritates the airways",
-	H336: "makes you sleepy",
-	H340: "damages inherited genes",
-	H341: "may damage inherited genes",
-	H350: "causes cancer",
-	H350i: "causes cancer if breathed in",
-	H351: "may cause cancer",
-	H360: "harms fertility or unborn children",
-	H360D: "harms unborn children",
-	H360Df: "harms unborn children",
-	H360F: "harms fertility",
-	H360FD: "harms fertility and unborn children",
-	H361: "may harm fertility or unborn children",
-	H361d: "may harm unborn children",
-	H361f: "may harm fertility",
-	H362: "may harm breast-fed children",
-	H370: "damages organs",
-	H371: "may damage organs",
-	H372: "damages organs over time",
-	H373: "may damage organs over time",
-	H400: "poisons life in water",
-	H410: "poisons life in water",
-	H411: "poisons life in water",
-	H412: "harms life in water",
-	EUH031: "poisonous gas with acid",
-	EUH032: "very poisonous gas with acid",
-	EUH066: "dries skin",
+	H225: "catches fire very easily", H226: "catches fire", H271: "makes things burn or explode",
+	H272: "makes fires burn more strongly", H290: "corrodes metal", H300: "deadly if swallowed",
+	H301: "poisonous if swallowed", H302: "harmful if swallowed", H310: "deadly through the skin",
+	H311: "poisonous through the skin", H312: "harmful through the skin", H314: "burns skin and eyes",
+	H315: "irritates skin", H317: "can start a skin allergy", H318: "damages eyes permanently", H319: "irritates eyes",
+	H330: "deadly if breathed in", H331: "poisonous if breathed in", H332: "harmful if breathed in",
+	H334: "can start asthma", H335: "irritates the airways", H336: "makes you sleepy", H340: "damages inherited genes",
+	H341: "may damage inherited genes", H350: "causes cancer", H350i: "causes cancer if breathed in",
+	H351: "may cause cancer", H360: "harms fertility or unborn children", H360D: "harms unborn children",
+	H360Df: "harms unborn children", H360F: "harms fertility", H360FD: "harms fertility and unborn children",
+	H361: "may harm fertility or unborn children", H361d: "may harm unborn children", H361f: "may harm fertility",
+	H362: "may harm breast-fed children", H370: "damages organs", H371: "may damage organs",
+	H372: "damages organs over time", H373: "may damage organs over time", H400: "poisons life in water",
+	H410: "poisons life in water", H411: "poisons life in water", H412: "harms life in water",
+	EUH031: "poisonous gas with acid", EUH032: "very poisonous gas with acid", EUH066: "dries skin",
 	EUH071: "burns the airways"
 };
 var tickHints = [
-	"Who might be hurt at the bench, and by what?",
-	"Each line says what the substance can do, and what to do about it.",
+	"Who might be hurt at the bench, and by what?", "Each line says what the substance can do, and what to do about it.",
 	"Tell your team in your own words what to wear and what not to do. Then choose the answer of this row."
 ];
 
-// lab/texts/weighing
 var weighingTexts = {
-	noted: "Noted.",
-	unreadable: "Type the number that the balance shows, in g.",
-	decimals: "Write every figure that the balance shows.",
-	lighter: "Less than nothing, or than empty? Read both again.",
+	noted: "Noted.", unreadable: "Type the number that the balance shows, in g.",
+	decimals: "Write every figure that the balance shows.", lighter: "Less than nothing, or than empty? Read both again.",
 	copied: "Is this what the balance showed? Then write “shown” behind it."
 };
 var differenceTexts = {
@@ -6335,13 +5018,12 @@ var differenceTexts = {
 	other: "Not yet. Which of the two readings above is larger, and by how much?"
 };
 var evidenceHints = [
-	"What is there counts, not what was planned.",
-	"Let someone who was not here see it from this row.",
+	"What is there counts, not what was planned.", "Let someone who was not here see it from this row.",
 	"Write it down at once, with every figure and its unit."
 ];
 var notALink = "A link begins with https:// or http://. Your words stay.";
 
-// lab/hints/ownHint
+// From lab/hints
 function textOf(cell) { return typeof cell === "string" ? cell.trim() : typeof cell === "number" ? String(cell) : ""; }
 function linkOf(cell) {
 	const typed = textOf(cell);
@@ -6355,7 +5037,6 @@ function ownHint(rows, { stepId, level }) {
 	return line === void 0 ? { words: "", link: "" } : { words: textOf(line[2]), link: linkOf(line[3]) };
 }
 
-// lab/hints/hintForStep
 function titleOf(activity, id) { return activity?.steps.find((step) => step.id === id)?.title ?? id; }
 function expectedName({ expects }, activity) {
 	if (typeof expects === "string") return titleOf(activity, expects);
@@ -6414,40 +5095,20 @@ function hintForStep(wanted) {
 	return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
 }
 
-// lab/lesson/activities/evidenceSteps
+// From lab/lesson/activities
 function isWeighed(step) { return step.kind === "measured" && step.instrument === "balance"; }
 function weighing({ id }, { when, title }) { return {
-	kind: "weighing",
-	id: `${id} ${when}`,
-	when,
-	of: id,
-	title,
-	unit: "g",
-	bench: true
+	kind: "weighing", id: `${id} ${when}`, when, of: id, title, unit: "g", bench: true
 }; }
 function seen({}, { id, title, evidence }) { return { kind: "told", id, title, evidence, unit: "", bench: false }; }
 function weighed(step) { return [
-	weighing(step, {
-		when: "empty",
-		title: "Empty"
-	}),
-	weighing(step, {
-		when: "loaded",
-		title: "Loaded"
-	}),
+	weighing(step, { when: "empty", title: "Empty" }),
+	weighing(step, { when: "loaded", title: "Loaded" }),
 	{ ...step, from: "weighings" }
 ]; }
 function toldSteps(step) { return [
-	seen(step, {
-		id: "seen",
-		title: "What you saw",
-		evidence: "words"
-	}),
-	seen(step, {
-		id: "picture",
-		title: "Picture link",
-		evidence: "link"
-	})
+	seen(step, { id: "seen", title: "What you saw", evidence: "words" }),
+	seen(step, { id: "picture", title: "Picture link", evidence: "link" })
 ]; }
 function withEvidenceSteps(activity) {
 	const { steps } = activity;
@@ -6455,38 +5116,30 @@ function withEvidenceSteps(activity) {
 	return {
 		...activity,
 		steps: steps.flatMap((step, place) => [
-			...isWeighed(step) ? weighed(step) : [step],
-			...place === last2 ? toldSteps(step) : []
+			...isWeighed(step) ? weighed(step) : [step], ...place === last2 ? toldSteps(step) : []
 		])
 	};
 }
 
-// lab/lesson/activities/safetySteps
 function safetyStep({ substance }, { topic, title }) { return { kind: "safety", id: topic, topic, title, unit: "", bench: false, substance }; }
 function withSafetySteps(activity) { return {
 	...activity,
 	steps: activity.steps.flatMap(
 		(step) => step.kind === "ticked" ? [
-			step,
-			safetyStep(step, { topic: "splash", title: "If it splashes" }),
+			step, safetyStep(step, { topic: "splash", title: "If it splashes" }),
 			safetyStep(step, { topic: "waste", title: "Where it goes" })
 		] : [step]
 	)
 }; }
 
-// lab/lesson/activities/commonGivens
 var commonGivens = {
-	formula: { name: "formula", unit: "" },
-	molarity: { name: "molarity", unit: "mol/L" },
-	stock: { name: "stock molarity", unit: "mol/L" },
-	flask: { name: "flask", unit: "mL" },
-	target: { name: "target molarity", unit: "mol/L" },
-	volume: { name: "target volume", unit: "mL" },
-	ion: { name: "ion", unit: "" },
-	purity: { name: "purity", unit: "%" }
+	formula: { name: "formula", unit: "" }, molarity: { name: "molarity", unit: "mol/L" },
+	stock: { name: "stock molarity", unit: "mol/L" }, flask: { name: "flask", unit: "mL" },
+	target: { name: "target molarity", unit: "mol/L" }, volume: { name: "target volume", unit: "mL" },
+	ion: { name: "ion", unit: "" }, purity: { name: "purity", unit: "%" }
 };
 
-// lab/texts/ordering
+// From lab/texts
 function several(letters) { return letters.join(", "); }
 var orderTexts = {
 	/** Above the actions. */
@@ -6497,15 +5150,14 @@ var orderTexts = {
 	lettersOnly: function(known) { return `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would do them.`; },
 	wordsTyped: function(known) { return `Letters only, such as c a b. ${orderTexts.lettersOnly(known)}`; },
 	lettersAmiss: function(found) { return [
-		orderTexts.lettersOnly(found.known),
-		found.strange.length > 0 ? `Not in the list: ${several(found.strange)}.` : "",
+		orderTexts.lettersOnly(found.known), found.strange.length > 0 ? `Not in the list: ${several(found.strange)}.` : "",
 		found.missing.length > 0 ? `Still missing: ${several(found.missing)}.` : "",
 		found.twice.length > 0 ? `More than once: ${several(found.twice)}.` : ""
 	].filter((part) => part !== "").join(" "); },
 	brokenPair: function({ sooner, later, ask }) { return `Look at ${sooner} and ${later}. ${ask}`; }
 };
 
-// lab/numbers/seededRandom
+// From lab/numbers
 function hashOf(text) {
 	let hash = 2166136261;
 	for (let at = 0; at < text.length; at += 1) hash = Math.imul(hash ^ text.charCodeAt(at), 16777619);
@@ -6531,18 +5183,16 @@ function shuffled(items, random) {
 	return dealt;
 }
 
-// lab/bench/lettered
+// From lab/bench
 function letterOf(place) { return String.fromCharCode(97 + place); }
 function letterSeed(name, { step = "", key = "" }) { return key === "" ? name : `${key}|${step}|${name}`; }
 function lettered(seed, items) { return shuffled(items, seededRandom(seed)).map((item, place) => ({ letter: letterOf(place), item })); }
 
-// lab/bench/letteredOptions
 function letteredOptions(questionName, whose = {}) {
 	const { right, others } = questionByName(questionName);
 	return lettered(letterSeed(questionName, whose), [right, ...others]);
 }
 
-// lab/bench/orderedActions
 function brokenRules(procedure, order) { return procedure.rules.filter(
 	({ before, after, weight, when }) => weight !== "advised" && when === void 0 && order.indexOf(after) < order.indexOf(before)
 ).length; }
@@ -6556,7 +5206,7 @@ function orderedActions(name, whose = {}) {
 	}
 }
 
-// chemistry/strengths.generated
+// From chemistry
 var densityList = `
 NaCl 1:1.0053 2:1.0122 4:1.0268 5:1.0340 6:1.0413 8:1.0559 10:1.0707 12:1.0857 14:1.1009 16:1.1162 18:1.1319 20:1.1478 22:1.1640 24:1.1804 26:1.1972
 HCl 1:1.0031 5:1.0228 10:1.0476 20:1.0980 30:1.1492 40:1.1977
@@ -6581,7 +5231,6 @@ C12H22O11 0:0.9982 1:1.0021 2:1.0060 3:1.0099 4:1.0139 5:1.0178 6:1.0218 8:1.029
 C6H12O6 1:1.0020 5:1.0175 10:1.0375 20:1.0797 30:1.1246
 `;
 
-// chemistry/densityLines
 var waterAt20 = { massPercent: 0, density: 0.9982 };
 function lineOf(formula) { return densityList.split("\n").find((candidate) => candidate.startsWith(`${formula} `)); }
 function densityLines(formula) {
@@ -6592,7 +5241,6 @@ function densityLines(formula) {
 	return listed2 && [waterAt20, ...listed2.filter(({ massPercent }) => massPercent > 0)];
 }
 
-// chemistry/solutionStrength
 function withoutWater(text) { return text.replace(/\s/g, "").replace(/[·.*•][\d.,½]*H2O$/, ""); }
 function densityAt(massPercent, points) {
 	let before = waterAt20;
@@ -6623,7 +5271,6 @@ function massPercentOf(formula, molarity) {
 	return success(percent(Math.min(100, strength(gramsPerMl, written.value))));
 }
 
-// chemistry/strengthPercent
 function strengthPercent(formula, strength) {
 	if (strength === "undiluted") return void 0;
 	if ("massPercent" in strength) return strength.massPercent;
@@ -6631,7 +5278,6 @@ function strengthPercent(formula, strength) {
 	return found.ok ? found.value : void 0;
 }
 
-// chemistry/cautionsAt
 function cautionsAt(formula, strength) {
 	const found = cautions(formula, strengthPercent(formula, strength));
 	if (found.ok) return found.value;
@@ -6640,13 +5286,13 @@ function cautionsAt(formula, strength) {
 	return undiluted.value;
 }
 
-// measurement/isBareNumber
+// From measurement
 function isBareNumber(text) {
 	const scanned = scanNumber(text);
 	return scanned !== void 0 && restAfter(text, scanned) === "";
 }
 
-// lab/lesson/handledForms
+// From lab/lesson
 function withUnit(typed, unit) {
 	const text = String(typed).trim();
 	return isBareNumber(text) ? `${text} ${unit}` : text;
@@ -6658,10 +5304,7 @@ function handledForms({ substance, formula, givens, decimalMark }) {
 		return quantity?.ok ? quantity.value.value : void 0;
 	};
 	const formOf = (strength, words, short2 = words) => ({
-		words,
-		short: short2,
-		massPercent: strengthPercent(formula, strength),
-		cautions: cautionsAt(formula, strength)
+		words, short: short2, massPercent: strengthPercent(formula, strength), cautions: cautionsAt(formula, strength)
 	});
 	const forms = [];
 	if (solid2) forms.push(formOf("undiluted", tickTexts.solid));
@@ -6686,7 +5329,7 @@ function handledForms({ substance, formula, givens, decimalMark }) {
 	return forms.filter((form, place) => forms.findIndex((other) => told2(other) === told2(form)) === place);
 }
 
-// lab/bench/questions/splash
+// From lab/bench/questions
 var splash = {
 	name: "splash",
 	options: [
@@ -6705,40 +5348,30 @@ var splash = {
 			right: "Yes. Rinse at once with plenty of water, an eye for several minutes, contact lenses out. Your teacher decides whether that is enough.",
 			ask: "Read the caution row again. Would you call that mild?"
 		},
-		{
-			id: "wait",
-			ask: "Harm can begin before it hurts. What does the caution row say that it can do?"
-		}
+		{ id: "wait", ask: "Harm can begin before it hurts. What does the caution row say that it can do?" }
 	]
 };
 
-// lab/bench/questions/waste
 var waste = {
 	name: "waste",
 	options: [
 		{
-			id: "drain",
-			right: "Yes, where your local rules allow it. Your teacher has the last word.",
+			id: "drain", right: "Yes, where your local rules allow it. Your teacher has the last word.",
 			ask: "From the drain nobody gets it back. What does the caution row say about leftovers?"
 		},
 		{
-			id: "waste beaker",
-			right: "Yes, rinsings too. Staff deal with it by local rules.",
+			id: "waste beaker", right: "Yes, rinsings too. Staff deal with it by local rules.",
 			ask: "Read what the caution row says about leftovers once more. Is that all of it?"
 		},
 		{
-			id: "metal",
-			right: "Yes, rinsings too: it is collected for that metal. Staff deal with it by local rules.",
+			id: "metal", right: "Yes, rinsings too: it is collected for that metal. Staff deal with it by local rules.",
 			ask: "Which metal would that be? Look for its name in the caution row."
 		},
-		{
-			id: "bottle",
-			ask: "What would then be in the bottle, beside what its label says? Look at the caution row."
-		}
+		{ id: "bottle", ask: "What would then be in the bottle, beside what its label says? Look at the caution row." }
 	]
 };
 
-// lab/bench/safetyQuestion
+// From lab/bench
 function safetyQuestion({ topic }) { return topic === "splash" ? splash : waste; }
 function safetyLetters(step, whose = {}) {
 	const { name, options } = safetyQuestion(step);
@@ -6761,63 +5394,22 @@ function rightSafetyOption({ topic, substance }, handling) {
 	return formula.ok && wastes.every(({ goesTo }) => goesTo === "drain") ? "drain" : "waste beaker";
 }
 
-// lab/lesson/activities/sharedSteps
-function calculated(step) { return {
-	...step,
-	kind: "calculated",
-	bench: false
-}; }
-function measured(step) { return {
-	...step,
-	kind: "measured",
-	bench: true
-}; }
-function told(step) { return {
-	...step,
-	kind: "told",
-	unit: "",
-	bench: false
-}; }
-function cautionsRead({
-	substance
-}) { return {
-	id: "cautions read",
-	title: "Aim and cautions",
-	unit: "",
-	kind: "ticked",
-	bench: false,
-	substance
-}; }
-function ordered(step) { return {
-	...step,
-	kind: "ordered",
-	unit: "",
-	bench: true
-}; }
-function chosen(step) { return {
-	...step,
-	kind: "chosen",
-	unit: "",
-	bench: false
-}; }
+// From lab/lesson/activities
+function calculated(step) { return { ...step, kind: "calculated", bench: false }; }
+function measured(step) { return { ...step, kind: "measured", bench: true }; }
+function told(step) { return { ...step, kind: "told", unit: "", bench: false }; }
+function cautionsRead({ substance }) { return { id: "cautions read", title: "Aim and cautions", unit: "", kind: "ticked", bench: false, substance }; }
+function ordered(step) { return { ...step, kind: "ordered", unit: "", bench: true }; }
+function chosen(step) { return { ...step, kind: "chosen", unit: "", bench: false }; }
 
-// lab/lesson/activities/solidSteps
 function purityTaken({ purity }) { return purity === void 0 ? {} : { purity: { given: purity } }; }
 function molarMassStep() { return calculated({
-	id: "molar mass",
-	title: "Molar mass",
-	unit: "g/mol",
-	quantity: "molar mass",
-	takes: { formula: { given: "formula" } },
+	id: "molar mass", title: "Molar mass", unit: "g/mol", quantity: "molar mass", takes: { formula: { given: "formula" } },
 	buildsOn: {}
 }); }
 function molesStep({ molarity, volume }) { return calculated({
-	id: "moles of solute",
-	title: "Moles of solute",
-	unit: "mol",
-	quantity: "moles of solute",
-	takes: { molarity: { given: molarity }, volume: { given: volume } },
-	buildsOn: {}
+	id: "moles of solute", title: "Moles of solute", unit: "mol", quantity: "moles of solute",
+	takes: { molarity: { given: molarity }, volume: { given: volume } }, buildsOn: {}
 }); }
 function massStep(names5) { return calculated({
 	id: "mass of solute",
@@ -6825,19 +5417,13 @@ function massStep(names5) { return calculated({
 	unit: "g",
 	quantity: "mass of solute",
 	takes: {
-		formula: { given: "formula" },
-		molarity: { given: names5.molarity },
-		volume: { given: names5.volume },
+		formula: { given: "formula" }, molarity: { given: names5.molarity }, volume: { given: names5.volume },
 		...purityTaken(names5)
 	},
 	buildsOn: { "molar mass": "molar mass", "moles of solute": "moles of solute" }
 }); }
 function massWeighedStep() { return measured({
-	id: "mass weighed",
-	title: "Mass you weighed",
-	unit: "g",
-	expects: "mass of solute",
-	instrument: "balance"
+	id: "mass weighed", title: "Mass you weighed", unit: "g", expects: "mass of solute", instrument: "balance"
 }); }
 function stockMadeStep(names5, title = "Molarity of your solution") { return calculated({
 	id: "stock made",
@@ -6845,24 +5431,17 @@ function stockMadeStep(names5, title = "Molarity of your solution") { return cal
 	unit: "mol/L",
 	quantity: "molarity",
 	takes: {
-		formula: { given: "formula" },
-		mass: { entryOf: "mass weighed" },
-		volume: { given: names5.volume },
+		formula: { given: "formula" }, mass: { entryOf: "mass weighed" }, volume: { given: names5.volume },
 		...purityTaken(names5)
 	},
 	buildsOn: { "molar mass": "molar mass" }
 }); }
 
-// lab/lesson/activities/benchReading
 var names = { molarity: "molarity", volume: "flask" };
 function benchReading() { return {
 	id: "bench reading",
 	title: "A reading at the bench: what did we really make?",
-	givens: [
-		commonGivens.formula,
-		{ ...commonGivens.molarity },
-		commonGivens.flask
-	],
+	givens: [commonGivens.formula, { ...commonGivens.molarity }, commonGivens.flask],
 	numbers: { formula: "formula" },
 	steps: [
 		cautionsRead({ substance: { formula: "formula", solid: true, molarity: "molarity" } }),
@@ -6870,55 +5449,31 @@ function benchReading() { return {
 		molesStep(names),
 		massStep(names),
 		ordered({
-			id: "procedure",
-			title: "How to make it",
-			procedure: "solid to flask",
+			id: "procedure", title: "How to make it", procedure: "solid to flask",
 			handles: { formula: "formula", solid: true }
 		}),
 		measured({
-			id: "molarity read",
-			title: "Molarity read at the bench",
-			unit: "mol/L",
-			expects: { given: "molarity" },
-			instrument: "bench",
-			tools: [{ tool: "flask", volume: "flask" }]
+			id: "molarity read", title: "Molarity read at the bench", unit: "mol/L", expects: { given: "molarity" },
+			instrument: "bench", tools: [{ tool: "flask", volume: "flask" }]
 		}),
 		calculated({
-			id: "percent error",
-			title: "Percent error",
-			unit: "%",
-			quantity: "percent error",
-			takes: { measured: { entryOf: "molarity read" }, accepted: { given: "molarity" } },
-			buildsOn: {}
+			id: "percent error", title: "Percent error", unit: "%", quantity: "percent error",
+			takes: { measured: { entryOf: "molarity read" }, accepted: { given: "molarity" } }, buildsOn: {}
 		}),
 		chosen({ id: "particles", title: "What the particles do", question: "portion strength" }),
-		told({
-			id: "in your words",
-			title: "In your own words"
-		})
+		told({ id: "in your words", title: "In your own words" })
 	]
 }; }
 
-// lab/lesson/activities/dilutionSteps
 function dilutionTaken({ stock, target, volume }) { return {
-	"stock molarity": stock,
-	"target molarity": { given: target },
-	"target volume": { given: volume }
+	"stock molarity": stock, "target molarity": { given: target }, "target volume": { given: volume }
 }; }
 function factorStep(names5) { return calculated({
-	id: "dilution factor",
-	title: "Dilution factor",
-	unit: "",
-	quantity: "dilution factor",
-	takes: { "stock molarity": names5.stock, "target molarity": { given: names5.target } },
-	buildsOn: {}
+	id: "dilution factor", title: "Dilution factor", unit: "", quantity: "dilution factor",
+	takes: { "stock molarity": names5.stock, "target molarity": { given: names5.target } }, buildsOn: {}
 }); }
 function stockVolumeStep(names5) { return calculated({
-	id: "stock volume",
-	title: "Stock volume needed",
-	unit: "mL",
-	quantity: "stock volume",
-	takes: dilutionTaken(names5),
+	id: "stock volume", title: "Stock volume needed", unit: "mL", quantity: "stock volume", takes: dilutionTaken(names5),
 	buildsOn: { "dilution factor": "dilution factor" }
 }); }
 function waterVolumeStep(names5) { return calculated({
@@ -6934,37 +5489,21 @@ function waterVolumeStep(names5) { return calculated({
 		"final-volume-for-water": "What shares the flask with the water?"
 	}
 }); }
-function ionStep({
-	molarity,
-	really
-}) { return calculated({
-	id: "ion molarity",
-	title: "Molarity of one ion",
-	unit: "mol/L",
-	quantity: "ion molarity",
+function ionStep({ molarity, really }) { return calculated({
+	id: "ion molarity", title: "Molarity of one ion", unit: "mol/L", quantity: "ion molarity",
 	takes: { formula: { given: "formula" }, molarity: { given: molarity }, ion: { given: "ion" } },
 	buildsOn: really === void 0 ? {} : { molarity: really }
 }); }
 
-// lab/lesson/activities/concentratedReagent
-var names2 = {
-	stock: { entryOf: "reagent molarity" },
-	target: "target molarity",
-	volume: "target volume"
-};
+var names2 = { stock: { entryOf: "reagent molarity" }, target: "target molarity", volume: "target volume" };
 function concentratedReagent() { return {
 	id: "concentrated reagent",
 	title: "A solution from a concentrated acid or base",
 	givens: [
-		{ ...commonGivens.formula },
-		{ name: "mass percent", unit: "%" },
-		{ name: "density", unit: "g/mL" },
-		{ ...commonGivens.target },
-		{ ...commonGivens.volume }
+		{ ...commonGivens.formula }, { name: "mass percent", unit: "%" }, { name: "density", unit: "g/mL" },
+		{ ...commonGivens.target }, { ...commonGivens.volume }
 	],
-	numbers: {
-		formula: "formula"
-	},
+	numbers: { formula: "formula" },
 	steps: [
 		cautionsRead({ substance: { formula: "formula", massPercent: "mass percent", molarity: "target molarity" } }),
 		molarMassStep(),
@@ -6974,62 +5513,42 @@ function concentratedReagent() { return {
 			unit: "mol/L",
 			quantity: "reagent molarity",
 			takes: {
-				formula: { given: "formula" },
-				"mass percent": { given: "mass percent" },
-				density: { given: "density" }
+				formula: { given: "formula" }, "mass percent": { given: "mass percent" }, density: { given: "density" }
 			},
 			buildsOn: { "molar mass": "molar mass" }
 		}),
 		{
-			...stockVolumeStep(names2),
-			title: "From the bottle",
-			buildsOn: {},
+			...stockVolumeStep(names2), title: "From the bottle", buildsOn: {},
 			asks: { "water-for-stock": "Which of the two liquids holds the solute?" }
 		},
 		waterVolumeStep(names2),
 		ordered({ id: "procedure", title: "How to dilute it safely", procedure: "concentrated to flask" }),
 		chosen({ id: "particles", title: "What the particles do", question: "dilute acid" }),
-		told({
-			id: "in your words",
-			title: "In your own words"
-		})
+		told({ id: "in your words", title: "In your own words" })
 	]
 }; }
 
-// lab/lesson/activities/dilutionAlone
-var names3 = {
-	stock: { given: "stock molarity" },
-	target: "target molarity",
-	volume: "target volume"
-};
+var names3 = { stock: { given: "stock molarity" }, target: "target molarity", volume: "target volume" };
 function dilutionAlone() { return {
 	id: "dilution",
 	title: "A dilution",
 	givens: [commonGivens.formula, commonGivens.stock, commonGivens.target, commonGivens.volume, commonGivens.ion],
-	numbers: {
-		formula: "formula"
-	},
+	numbers: { formula: "formula" },
 	steps: [
 		cautionsRead({ substance: { formula: "formula", molarity: "stock molarity" } }),
 		factorStep(names3),
 		stockVolumeStep(names3),
 		waterVolumeStep(names3),
 		ordered({
-			id: "procedure",
-			title: "How to dilute",
-			procedure: "pipette to flask",
+			id: "procedure", title: "How to dilute", procedure: "pipette to flask",
 			handles: { formula: "formula", molarity: "stock molarity" }
 		}),
 		ionStep({ molarity: "target molarity" }),
 		chosen({ id: "particles", title: "What the particles do", question: "dilution particles" }),
-		told({
-			id: "in your words",
-			title: "In your own words"
-		})
+		told({ id: "in your words", title: "In your own words" })
 	]
 }; }
 
-// lab/lesson/activities/fromSolid
 function fromSolid({ id, title, formula, ion, purity, hydrate, question }) {
 	const names5 = { molarity: "molarity", volume: "flask", ...purity ? { purity: "purity" } : {} };
 	const { molarity, flask } = commonGivens;
@@ -7037,83 +5556,57 @@ function fromSolid({ id, title, formula, ion, purity, hydrate, question }) {
 		id,
 		title,
 		givens: [formula, molarity, flask, ion, ...purity ? [purity] : []],
-		numbers: {
-			formula: "formula",
-			...hydrate ? { hydrate } : {}
-		},
+		numbers: { formula: "formula", ...hydrate ? { hydrate } : {} },
 		steps: [
 			cautionsRead({ substance: { formula: "formula", solid: true, molarity: "molarity" } }),
 			molarMassStep(),
 			molesStep(names5),
 			massStep(names5),
 			ordered({
-				id: "procedure",
-				title: "How to make it",
-				procedure: "solid to flask",
+				id: "procedure", title: "How to make it", procedure: "solid to flask",
 				handles: { formula: "formula", solid: true }
 			}),
 			massWeighedStep(),
 			stockMadeStep(names5),
 			ionStep({ molarity: "molarity", really: "stock made" }),
 			chosen({ id: "particles", title: "What the particles do", question }),
-			told({
-				id: "in your words",
-				title: "In your own words"
-			})
+			told({ id: "in your words", title: "In your own words" })
 		]
 	};
 }
 function plainSolid() { return fromSolid({
-	id: "solution from a solid",
-	title: "A solution from a solid",
-	formula: { ...commonGivens.formula },
-	ion: { ...commonGivens.ion },
-	question: "portion strength"
+	id: "solution from a solid", title: "A solution from a solid", formula: { ...commonGivens.formula },
+	ion: { ...commonGivens.ion }, question: "portion strength"
 }); }
 function hydrateSolid() { return fromSolid({
 	id: "solution from a hydrate",
 	title: "A solution from a hydrate",
-	formula: {
-		...commonGivens.formula
-	},
+	formula: { ...commonGivens.formula },
 	ion: { ...commonGivens.ion },
 	hydrate: true,
 	question: "crystal water"
 }); }
 function impureSolid() { return fromSolid({
-	id: "solution from an impure solid",
-	title: "A solution from a solid that is not pure",
-	formula: { ...commonGivens.formula },
-	ion: { ...commonGivens.ion },
-	purity: { ...commonGivens.purity },
+	id: "solution from an impure solid", title: "A solution from a solid that is not pure",
+	formula: { ...commonGivens.formula }, ion: { ...commonGivens.ion }, purity: { ...commonGivens.purity },
 	question: "impure solid"
 }); }
 
-// lab/lesson/activities/labelErrorStep
 function labelErrorStep() { return calculated({
-	id: "percent error",
-	title: "Percent error",
-	unit: "%",
-	quantity: "percent error",
-	takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } },
-	buildsOn: {}
+	id: "percent error", title: "Percent error", unit: "%", quantity: "percent error",
+	takes: { measured: { entryOf: "molarity found" }, accepted: { given: "molarity" } }, buildsOn: {}
 }); }
 
-// lab/lesson/activities/measuredDensity
 var lines = {
-	"lighter percent": { given: "lighter percent" },
-	"lighter density": { given: "lighter density" },
-	"heavier percent": { given: "heavier percent" },
-	"heavier density": { given: "heavier density" }
+	"lighter percent": { given: "lighter percent" }, "lighter density": { given: "lighter density" },
+	"heavier percent": { given: "heavier percent" }, "heavier density": { given: "heavier density" }
 };
 var techniqueShare = 0.1;
 function measuredDensity() { return {
 	id: "measured density",
 	title: "A measured density: what did we really make?",
 	givens: [
-		{
-			...commonGivens.formula
-		},
+		{ ...commonGivens.formula },
 		{ ...commonGivens.molarity },
 		{ name: "portion", unit: "mL" },
 		{ name: "lighter percent", unit: "%" },
@@ -7121,9 +5614,7 @@ function measuredDensity() { return {
 		{ name: "heavier percent", unit: "%" },
 		{ name: "heavier density", unit: "g/mL" }
 	],
-	numbers: {
-		formula: "formula"
-	},
+	numbers: { formula: "formula" },
 	steps: [
 		cautionsRead({ substance: { formula: "formula", molarity: "molarity" } }),
 		molarMassStep(),
@@ -7135,10 +5626,7 @@ function measuredDensity() { return {
 			expects: {
 				expected: "mass of portion",
 				takes: {
-					formula: { given: "formula" },
-					molarity: { given: "molarity" },
-					volume: { given: "portion" },
-					...lines
+					formula: { given: "formula" }, molarity: { given: "molarity" }, volume: { given: "portion" }, ...lines
 				}
 			},
 			instrument: "balance",
@@ -7147,20 +5635,12 @@ function measuredDensity() { return {
 			hints: "portion"
 		}),
 		calculated({
-			id: "density",
-			title: "Density",
-			unit: "g/mL",
-			quantity: "density",
-			takes: { mass: { entryOf: "portion weighed" }, volume: { given: "portion" } },
-			buildsOn: {}
+			id: "density", title: "Density", unit: "g/mL", quantity: "density",
+			takes: { mass: { entryOf: "portion weighed" }, volume: { given: "portion" } }, buildsOn: {}
 		}),
 		calculated({
-			id: "mass percent",
-			title: "Mass percent",
-			unit: "%",
-			quantity: "mass percent",
-			takes: { density: { entryOf: "density" }, ...lines },
-			buildsOn: {}
+			id: "mass percent", title: "Mass percent", unit: "%", quantity: "mass percent",
+			takes: { density: { entryOf: "density" }, ...lines }, buildsOn: {}
 		}),
 		calculated({
 			id: "molarity found",
@@ -7168,74 +5648,49 @@ function measuredDensity() { return {
 			unit: "mol/L",
 			quantity: "reagent molarity",
 			takes: {
-				formula: { given: "formula" },
-				"mass percent": { entryOf: "mass percent" },
-				density: { entryOf: "density" }
+				formula: { given: "formula" }, "mass percent": { entryOf: "mass percent" }, density: { entryOf: "density" }
 			},
 			buildsOn: { "molar mass": "molar mass" }
 		}),
 		labelErrorStep(),
 		chosen({ id: "particles", title: "What the particles do", question: "portion strength" }),
-		told({
-			id: "in your words",
-			title: "In your own words"
-		})
+		told({ id: "in your words", title: "In your own words" })
 	]
 }; }
 
-// lab/lesson/activities/serialDilution
-function flaskStep({
-	id,
-	title,
-	from
-}) { return calculated({
+function flaskStep({ id, title, from }) { return calculated({
 	id,
 	title,
 	unit: "mol/L",
 	quantity: "diluted molarity",
 	takes: {
 		"stock molarity": from === void 0 ? { given: "stock molarity" } : { entryOf: from },
-		"stock volume": { given: "portion" },
-		"final volume": { given: "flask" }
+		"stock volume": { given: "portion" }, "final volume": { given: "flask" }
 	},
 	buildsOn: {}
 }); }
 function serialDilution() { return {
 	id: "serial dilution",
 	title: "A serial dilution",
-	givens: [
-		commonGivens.formula,
-		commonGivens.stock,
-		{ name: "portion", unit: "mL" },
-		{ ...commonGivens.flask }
-	],
-	numbers: {
-		formula: "formula"
-	},
+	givens: [commonGivens.formula, commonGivens.stock, { name: "portion", unit: "mL" }, { ...commonGivens.flask }],
+	numbers: { formula: "formula" },
 	steps: [
 		cautionsRead({ substance: { formula: "formula", molarity: "stock molarity" } }),
 		flaskStep({ id: "first flask", title: "Molarity in the first flask" }),
 		flaskStep({ id: "second flask", title: "Molarity in the second flask", from: "first flask" }),
 		flaskStep({ id: "third flask", title: "Molarity in the third flask", from: "second flask" }),
 		ordered({
-			id: "procedure",
-			title: "How to dilute twice",
-			procedure: "serial dilution",
+			id: "procedure", title: "How to dilute twice", procedure: "serial dilution",
 			handles: { formula: "formula", molarity: "stock molarity" }
 		}),
 		chosen({ id: "particles", title: "What the particles do", question: "last flask" }),
-		told({
-			id: "in your words",
-			title: "In your own words"
-		})
+		told({ id: "in your words", title: "In your own words" })
 	]
 }; }
 
-// lab/lesson/activities/stockAndDilution
 var solid = { molarity: "stock molarity", volume: "flask", purity: "purity" };
 function dilutionOf(fromRealStock) { return {
-	stock: fromRealStock ? { entryOf: "stock made" } : { given: "stock molarity" },
-	target: "target molarity",
+	stock: fromRealStock ? { entryOf: "stock made" } : { given: "stock molarity" }, target: "target molarity",
 	volume: "target volume"
 }; }
 function stockAndDilution({ fromRealStock }) {
@@ -7244,26 +5699,17 @@ function stockAndDilution({ fromRealStock }) {
 		id: "stock and dilution",
 		title: "A stock solution and its dilution",
 		givens: [
-			commonGivens.formula,
-			commonGivens.stock,
-			{ ...commonGivens.flask },
-			commonGivens.target,
-			commonGivens.volume,
-			commonGivens.ion,
-			{ ...commonGivens.purity, optional: true }
+			commonGivens.formula, commonGivens.stock, { ...commonGivens.flask }, commonGivens.target, commonGivens.volume,
+			commonGivens.ion, { ...commonGivens.purity, optional: true }
 		],
-		numbers: {
-			formula: "formula"
-		},
+		numbers: { formula: "formula" },
 		steps: [
 			cautionsRead({ substance: { formula: "formula", solid: true, molarity: "stock molarity" } }),
 			molarMassStep(),
 			molesStep(solid),
 			massStep(solid),
 			ordered({
-				id: "stock procedure",
-				title: "How to make the stock",
-				procedure: "solid to flask",
+				id: "stock procedure", title: "How to make the stock", procedure: "solid to flask",
 				handles: { formula: "formula", solid: true }
 			}),
 			massWeighedStep(),
@@ -7272,9 +5718,7 @@ function stockAndDilution({ fromRealStock }) {
 			stockVolumeStep(dilution),
 			waterVolumeStep(dilution),
 			ordered({
-				id: "dilution procedure",
-				title: "How to dilute",
-				procedure: "pipette to flask",
+				id: "dilution procedure", title: "How to dilute", procedure: "pipette to flask",
 				handles: { formula: "formula", molarity: "stock molarity" }
 			}),
 			calculated({
@@ -7283,32 +5727,23 @@ function stockAndDilution({ fromRealStock }) {
 				unit: "mol/L",
 				quantity: "diluted molarity",
 				takes: {
-					"stock molarity": { entryOf: "stock made" },
-					"stock volume": { entryOf: "stock volume" },
+					"stock molarity": { entryOf: "stock made" }, "stock volume": { entryOf: "stock volume" },
 					"final volume": { given: "target volume" }
 				},
 				buildsOn: {}
 			}),
 			ionStep({ molarity: "target molarity", really: "diluted molarity" }),
 			chosen({ id: "particles", title: "What the particles do", question: "dilution particles" }),
-			told({
-				id: "in your words",
-				title: "In your own words"
-			})
+			told({ id: "in your words", title: "In your own words" })
 		]
 	};
 }
 
-// lab/lesson/activities/weighedResidue
 var names4 = { molarity: "molarity", volume: "portion" };
 function weighedResidue() { return {
 	id: "weighed residue",
 	title: "A weighed residue: what did we really make?",
-	givens: [
-		{ ...commonGivens.formula },
-		{ ...commonGivens.molarity },
-		{ name: "portion", unit: "mL" }
-	],
+	givens: [{ ...commonGivens.formula }, { ...commonGivens.molarity }, { name: "portion", unit: "mL" }],
 	numbers: { formula: "formula" },
 	steps: [
 		cautionsRead({ substance: { formula: "formula", solid: true, molarity: "molarity" } }),
@@ -7317,42 +5752,26 @@ function weighedResidue() { return {
 		{ ...massStep(names4), title: "Mass that should stay" },
 		ordered({ id: "procedure", title: "How to dry and weigh", procedure: "weighed residue" }),
 		measured({
-			id: "residue weighed",
-			title: "Mass of the dry residue",
-			unit: "g",
-			expects: "mass of solute",
-			instrument: "balance",
-			tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }]
+			id: "residue weighed", title: "Mass of the dry residue", unit: "g", expects: "mass of solute",
+			instrument: "balance", tools: [{ tool: "balance" }, { tool: "pipette", volume: "portion" }]
 		}),
 		calculated({
-			id: "molarity found",
-			title: "Molarity found",
-			unit: "mol/L",
-			quantity: "molarity",
+			id: "molarity found", title: "Molarity found", unit: "mol/L", quantity: "molarity",
 			takes: { formula: { given: "formula" }, mass: { entryOf: "residue weighed" }, volume: { given: "portion" } },
 			buildsOn: { "molar mass": "molar mass" }
 		}),
 		labelErrorStep(),
 		chosen({ id: "particles", title: "What the particles do", question: "portion strength" }),
-		told({
-			id: "in your words",
-			title: "In your own words"
-		})
+		told({ id: "in your words", title: "In your own words" })
 	]
 }; }
 
-// lab/lesson/activities
+// From lab/lesson
 var asPlanned = { fromRealStock: false };
 var activities = {
-	"stock and dilution": stockAndDilution,
-	"solution from a solid": plainSolid,
-	"solution from a hydrate": hydrateSolid,
-	"solution from an impure solid": impureSolid,
-	dilution: dilutionAlone,
-	"serial dilution": serialDilution,
-	"concentrated reagent": concentratedReagent,
-	"weighed residue": weighedResidue,
-	"measured density": measuredDensity,
+	"stock and dilution": stockAndDilution, "solution from a solid": plainSolid, "solution from a hydrate": hydrateSolid,
+	"solution from an impure solid": impureSolid, dilution: dilutionAlone, "serial dilution": serialDilution,
+	"concentrated reagent": concentratedReagent, "weighed residue": weighedResidue, "measured density": measuredDensity,
 	"bench reading": benchReading
 };
 function activityById(id, variant = asPlanned) {
@@ -7360,7 +5779,6 @@ function activityById(id, variant = asPlanned) {
 	return Object.keys(activities).includes(wanted) ? activities[wanted]?.(variant) : void 0;
 }
 
-// lab/lesson/lessonSettings
 function whole(cell) {
 	const typed = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
 	return Number.isInteger(typed) ? typed : Number.NaN;
@@ -7390,14 +5808,10 @@ function readLessonSettings(table) {
 		highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
 		studentsDilute: plainName(cells["concentrated reagents"]) === "students",
 		fromRealStock: plainName(cells["work the dilution from"]) === "real stock",
-		// Every Plan that was ever built has a line for it: settings without one were typed for this call.
-		layout: "layout" in cells ? Math.max(0, whole(cells.layout) || 0) : Number.POSITIVE_INFINITY,
-		bad,
-		cells
+		layout: "layout" in cells ? Math.max(0, whole(cells.layout) || 0) : Number.POSITIVE_INFINITY, bad, cells
 	};
 }
 
-// lab/lesson/teamGivens
 var longestGiven = 300;
 function shortened(cell) { return typeof cell === "string" && cell.length > longestGiven ? cell.slice(0, longestGiven) : cell; }
 function teamGivens(names5, values) {
@@ -7409,56 +5823,39 @@ function teamGivens(names5, values) {
 	return cells;
 }
 
-// lab/lesson/teamLesson
-function readTeamLesson({
-	givenNames,
-	givenValues,
-	settings: table
-}) {
+function readTeamLesson({ givenNames, givenValues, settings: table }) {
 	const settings = readLessonSettings(table);
 	const activity = activityById(settings.activity, settings);
 	return {
-		settings,
-		activity: activity && withEvidenceSteps(withSafetySteps(activity)),
+		settings, activity: activity && withEvidenceSteps(withSafetySteps(activity)),
 		givens: teamGivens(givenNames, givenValues)
 	};
 }
 
-// lab/bench/blockKey
+// From lab/bench
 function blockKey(givens) { return String(givens.key ?? "").trim(); }
 
-// lab/judging/isClosed
+// From lab/judging
 var closedSetting = "closed at the bell";
 var between = ";";
 function closedKeys(cell) { return String(cell ?? "").split(between).map((key) => key.trim()).filter((key) => key !== ""); }
 function isClosed({ settings, givens }) { return closedKeys(settings.cells[closedSetting]).includes(blockKey(givens)); }
 
-// lab/judging/bareStep
 function bareStep(id) {
 	if (!isQuantityName(id)) return void 0;
 	const { takes, buildsOn, unit } = quantities[id];
 	return {
-		kind: "calculated",
-		id,
-		title: id,
-		unit,
-		shown: [],
-		period: 1,
-		bench: false,
-		quantity: id,
+		kind: "calculated", id, title: id, unit, shown: [], period: 1, bench: false, quantity: id,
 		takes: Object.fromEntries(takes.map(({ name }) => [name, { given: name }])),
 		buildsOn: Object.fromEntries(buildsOn.map(({ name }) => [name, name]))
 	};
 }
 
-// lab/judging/judgedRow
 function isFact({ step, value }) { return step?.kind === "measured" && value !== void 0; }
 function isSound({ status }) { return status === "on target" || status === "close"; }
 
-// lab/judging/workedFrom
 function workedFrom(row) { return row.value === void 0 ? [] : isSound(row) ? [...new Set([row.value, ...row.unrounded])] : [row.value]; }
 
-// lab/judging/carriedRows
 function someOf(items) {
 	const chosen2 = [[]];
 	for (const item of items) {
@@ -7485,7 +5882,6 @@ function carriedRows({ quantity, buildsOn }, { rowOf }) {
 	});
 }
 
-// lab/judging/sourceSets
 function sourceSets({ takes }, { rowOf }) {
 	let sets = [{}];
 	for (const [name, source] of Object.entries(takes)) {
@@ -7495,10 +5891,10 @@ function sourceSets({ takes }, { rowOf }) {
 	return sets;
 }
 
-// lab/lesson/lessonFigures
+// From lab/lesson
 function takesLessonFigures({ figures, ownFigures }) { return figures !== "decimals" && ownFigures !== true; }
 
-// lab/judging/teamStep
+// From lab/judging
 function teamStep(step, { settings, givens, stepOf, rowOf }) {
 	const quantity = quantities[step.quantity];
 	const cells = {};
@@ -7527,11 +5923,8 @@ function teamStep(step, { settings, givens, stepOf, rowOf }) {
 		(name) => settings.bad.includes(name)
 	);
 	const prepareWith = (fromEntries) => fillQuantity(quantity, cells, {
-		...figuresRead ? { figures: settings.figures } : {},
-		decimals: settings.decimals,
-		decimalMark: settings.decimalMark,
-		numbers: fromEntries,
-		names: names5
+		...figuresRead ? { figures: settings.figures } : {}, decimals: settings.decimals, decimalMark: settings.decimalMark,
+		numbers: fromEntries, names: names5
 	});
 	let result = prepareWith(numbers);
 	const [first] = from;
@@ -7546,21 +5939,13 @@ function teamStep(step, { settings, givens, stepOf, rowOf }) {
 	return { bad, ready: result.ok ? result.value : void 0, from, waitsFor: waitsFor2 };
 }
 
-// lab/judging/unitKind
-var kinds = {
-	g: "mass",
-	mL: "volume",
-	mol: "amount",
-	"mol/L": "concentration",
-	"g/mL": "density"
-};
+var kinds = { g: "mass", mL: "volume", mol: "amount", "mol/L": "concentration", "g/mL": "density" };
 function unitKind(unit) {
 	const kind = kinds[unit];
 	if (kind === void 0) throw new Error(`No reading is asked for in “${unit}”.`);
 	return kind;
 }
 
-// lab/judging/activitySlips
 function exactly(value) { return { low: value, middle: value, high: value }; }
 function givenNumber(name, { activity, givens, decimalMark }) {
 	const given = activity?.givens.find((one) => one.name === name);
@@ -7658,11 +6043,9 @@ var plannedStockUsed = ["planned-for-made", plannedDilution];
 var slipsOf = {
 	molarity: [["planned-for-made", function(step, around) { return plannedMolarity(step, around).map(exactly); }]],
 	"reagent molarity": [["planned-for-made", labelledMolarity]],
-	"moles of solute": [["mass-reported", massToWeigh], otherGivenUsed],
-	"mass of solute": [otherGivenUsed],
+	"moles of solute": [["mass-reported", massToWeigh], otherGivenUsed], "mass of solute": [otherGivenUsed],
 	"dilution factor": [["flasks-compared", function(_, around) { return flasksCompared(around); }], plannedStockUsed],
-	"stock volume": [plannedStockUsed, otherGivenUsed],
-	"water volume": [plannedStockUsed],
+	"stock volume": [plannedStockUsed, otherGivenUsed], "water volume": [plannedStockUsed],
 	"diluted molarity": [plannedStockUsed, ["factors-added", factorsAdded], otherGivenUsed],
 	"ion molarity": [otherGivenUsed]
 };
@@ -7672,19 +6055,13 @@ function activitySlips(step, { entry, ...around }) {
 	return found.includes("planned-for-made") ? found.filter((id) => id !== "other-given-used") : found;
 }
 
-// lab/judging/withActivitySlips
 function withActivitySlips({ judgement, step, ready, entry }, around) {
 	if (judgement.status !== "close" && judgement.status !== "not yet") return judgement;
 	const isOpen = judgement.status === "close" ? judgement.because === "rounding" || judgement.because === "cut off" : judgement.question === void 0 || judgement.question === "one figure";
 	if (!isOpen || entry.kind !== "number") return judgement;
 	const more = activitySlips(step, {
-		activity: around.activity,
-		stepOf: around.stepOf,
-		readyOf: (other) => teamStep(other, around).ready,
-		givens: around.givens,
-		decimalMark: around.settings.decimalMark,
-		ready,
-		entry: entry.entry
+		activity: around.activity, stepOf: around.stepOf, readyOf: (other) => teamStep(other, around).ready,
+		givens: around.givens, decimalMark: around.settings.decimalMark, ready, entry: entry.entry
 	});
 	if (more.length === 0) return judgement;
 	if (judgement.status === "close") {
@@ -7693,7 +6070,6 @@ function withActivitySlips({ judgement, step, ready, entry }, around) {
 	return { status: "not yet", slips: [...judgement.slips.filter((id) => id !== "power-of-ten"), ...more] };
 }
 
-// lab/judging/judgeCalculated
 function isFromFlaskBefore({ takes }, { stepOf }) {
 	const source = takes["stock molarity"];
 	const before = source && "entryOf" in source ? stepOf(source.entryOf) : void 0;
@@ -7716,11 +6092,7 @@ function judgeCalculated(step, cell, around) {
 			...carried.map((row) => ({ ...row, carried: { ...set, ...row.carried } }))
 		])
 	];
-	const own = judgeEntry(ready, entry, {
-		rows,
-		judgeFigures: settings.judgeFigures,
-		shortTable: settings.shortTable
-	});
+	const own = judgeEntry(ready, entry, { rows, judgeFigures: settings.judgeFigures, shortTable: settings.shortTable });
 	const judgement = withActivitySlips({ judgement: own, step, ready, entry }, around);
 	const value = entry.kind === "number" ? { value: entry.entry.value } : {};
 	const spans = entry.kind === "number" ? sets.map((set) => spanOver(ready, ready.quantity.relation, set)) : [];
@@ -7732,15 +6104,14 @@ function judgeCalculated(step, cell, around) {
 		unrounded,
 		status: final.status,
 		lookAt: feedbackText(final, ready.quantity, {
-			special: isFromFlaskBefore(step, around) ? ["flask before"] : [],
-			asks: step.asks
+			special: isFromFlaskBefore(step, around) ? ["flask before"] : [], asks: step.asks
 		}),
 		slips: final.status === "not yet" ? final.slips : [],
 		...final.status === "follows" ? { root: final.lookAt } : {}
 	};
 }
 
-// chemistry/acidOrBase
+// From chemistry
 var weakBases = ["NH3", "CH3NH2", "C2H5NH2", "(CH3)2NH", "C5H5N", "N2H4"];
 var neitherOfThem = ["FeF3"];
 var byAtoms;
@@ -7750,8 +6121,7 @@ function listed() {
 		return read.ok ? [[atomsKey(read.value), kind]] : [];
 	});
 	byAtoms ?? (byAtoms = new Map([
-		...entries([...strongAcids, ...weakElectrolytes], "acid"),
-		...entries(weakBases, "base"),
+		...entries([...strongAcids, ...weakElectrolytes], "acid"), ...entries(weakBases, "base"),
 		...entries(neitherOfThem, "neither")
 	]));
 	return byAtoms;
@@ -7773,19 +6143,19 @@ function acidOrBase(formula) {
 	return found.error.code === "ions-weak" ? "acid" : "neither";
 }
 
-// lab/bench/optionReply
+// From lab/bench
 function optionReply({ reply }, solute) {
 	if (typeof reply === "string") return reply;
 	const formula = readFormula(solute);
 	return reply[formula.ok ? acidOrBase(formula.value) : "neither"];
 }
 
-// lab/texts/choosing
+// From lab/texts
 var choiceTexts = {
 	oneLetter: function(letters) { return `Write one letter, ${letters[0]} to ${letters[letters.length - 1]}. Your reason can follow after a comma.`; }
 };
 
-// lab/judging/judgeLetter
+// From lab/judging
 var letterFirst = patternOnUse(
 	String.raw`^[\s([{"'“‘]*(\p{L})[\s)\]}.:;,"'”’–—-]*(?:$|(?<=[).:;,–—-]\s*)\S.{2,}|because\b.*)`,
 	"su"
@@ -7802,7 +6172,6 @@ function judgeLetter(entry, options, judge) {
 	return chosen2 === void 0 ? { status: "unreadable", lookAt: choiceTexts.oneLetter(options.map((option) => option.letter)) } : judge(chosen2.item);
 }
 
-// lab/judging/judgeChosen
 function judgeChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
 	return judgeLetter(entry, letteredOptions(questionName, letters), (item) => ({
 		status: item.id === questionByName(questionName).right.id ? "on target" : "not yet",
@@ -7810,16 +6179,11 @@ function judgeChoice(questionName, entry, { letters = {}, solute = "" } = {}) {
 	}));
 }
 function judgeChosen(step, cell, { activity, givens }) { return judgeChoice(step.question, cell, {
-	letters: { step: step.id, key: blockKey(givens) },
-	solute: givens[activity?.numbers.formula ?? ""]
+	letters: { step: step.id, key: blockKey(givens) }, solute: givens[activity?.numbers.formula ?? ""]
 }); }
 
-// chemistry/densityOfMolarity
-function densityOfMolarity({
-	molarMass: molarMass2,
-	molarity,
-	...line
-}) {
+// From chemistry
+function densityOfMolarity({ molarMass: molarMass2, molarity, ...line }) {
 	const error = notALine(line) ?? notAboveZero({ value: molarity, argument: "molarity", unit: "mol/L" });
 	if (error) return failure(error);
 	const { lighterPercent, lighterDensity, heavierPercent, heavierDensity } = line;
@@ -7830,11 +6194,8 @@ function densityOfMolarity({
 	return finite(gramsPerMillilitre(a + b * massPercent), "molarity");
 }
 
-// lab/judging/expectedValue
-function expectedValue({ takes }, {
-	givens,
-	decimalMark
-}) {
+// From lab/judging
+function expectedValue({ takes }, { givens, decimalMark }) {
 	const named = (argument) => takes[argument]?.given ?? argument;
 	let trouble;
 	const read = (argument, kind) => {
@@ -7850,8 +6211,7 @@ function expectedValue({ takes }, {
 	if (!mass.ok) return mass;
 	const volume = read("volume", "volume");
 	const numbers = {
-		molarMass: mass.value,
-		molarity: molesPerLitre(read("molarity", "concentration")),
+		molarMass: mass.value, molarity: molesPerLitre(read("molarity", "concentration")),
 		lighterPercent: percent(read("lighter percent", "percent")),
 		lighterDensity: gramsPerMillilitre(read("lighter density", "density")),
 		heavierPercent: percent(read("heavier percent", "percent")),
@@ -7863,7 +6223,6 @@ function expectedValue({ takes }, {
 	return success(density.value * volume);
 }
 
-// lab/judging/expectedReading
 function expectedReading({ id, expects, unit }, around) {
 	const { givens, settings } = around;
 	if (typeof expects !== "string" && "expected" in expects) {
@@ -7880,25 +6239,18 @@ function expectedReading({ id, expects, unit }, around) {
 	return { bad, expected: ready && spanOver(ready, ready.quantity.relation).middle, waitsFor: waitsFor2 };
 }
 
-// lab/texts/readings
+// From lab/texts
 var readingTexts = {
 	onTarget: "Yes, this is within what your tools and careful work allow.",
-	above: "This reading is too high for your numbers.",
-	below: "This reading is too low for your numbers.",
+	above: "This reading is too high for your numbers.", below: "This reading is too low for your numbers.",
 	farAbove: "Stop here: this reading is far too high for your numbers. Do both have the same unit?",
 	farBelow: "Stop here: this reading is far too low for your numbers. Do both have the same unit?",
 	unit: "Check the unit. What does the instrument show, and what does this row ask for?",
 	unreadable: "Type the number that the instrument shows, with or without its unit.",
 	decimals: "Close. Write down every digit that the balance shows."
 };
-var readAgain = {
-	near: "Read again, or carry on.",
-	further: "Read again before you go on."
-};
-var weighAgain = {
-	near: "Weigh again, or carry on.",
-	further: "Weigh again before you go on."
-};
+var readAgain = { near: "Read again, or carry on.", further: "Read again before you go on." };
+var weighAgain = { near: "Weigh again, or carry on.", further: "Weigh again before you go on." };
 var readingAdvice = {
 	balance: {
 		above: {
@@ -7907,8 +6259,7 @@ var readingAdvice = {
 			further: "If it was, take some solid out and read again."
 		},
 		below: {
-			ask: "How much solid is still missing?",
-			near: "Add a little more solid, or carry on.",
+			ask: "How much solid is still missing?", near: "Add a little more solid, or carry on.",
 			further: "Add more solid, a little at a time, and read again."
 		}
 	},
@@ -7946,55 +6297,31 @@ twice their standard uncertainty (JCGM 100), plus ${parts.percent} % for techniq
 	examples: function(unit, parts) { return `So ${parts.map(({ reading, limit }) => `${reading} ${unit} may be off by ${limit} ${unit}`).join(", and ")}.`; }
 };
 
-// measurement/volumetricTolerance
+// From measurement
 function volumetricTolerance({ vessel, volume, glassClass, standard }) {
 	const figures = glasswareFigures({
-		kind: vessel === "flask" ? "volumetric flask" : "volumetric pipette",
-		glassClass,
-		standard
+		kind: vessel === "flask" ? "volumetric flask" : "volumetric pipette", glassClass, standard
 	});
 	const found = figures.find((figure) => figure.volume >= volume) ?? figures[figures.length - 1];
 	if (found === void 0) throw new Error(`No figures for a ${vessel} of class ${glassClass} by ${standard}.`);
 	const share = Math.max(1, volume / found.volume);
-	return {
-		tolerance: millilitres(found.tolerance * share),
-		readAt: found.volume,
-		confirmed: found.basis === "source"
-	};
+	return { tolerance: millilitres(found.tolerance * share), readAt: found.volume, confirmed: found.basis === "source" };
 }
 
-// lab/lesson/defaultSettings
+// From lab/lesson
 var defaultSettings = {
-	activity: "stock and dilution",
-	periods: "2",
-	figures: "3",
-	"atomic-weight decimals": "2",
-	"chlorine on the table": "35.45",
-	"decimal mark": "point",
-	"judge figures": "no",
-	"highest help level": "3",
-	"glassware class": "B",
-	"glassware standard": "ISO",
-	balance: "0.01 g",
-	"allowance for technique": "2 %",
-	spare: "10 %",
-	"spare glassware": "10 %",
-	"work the dilution from": "nominal stock",
-	"concentrated reagents": "staff",
-	seed: "1",
-	"safety questions": "for Danger",
-	"cautions also in": "none",
-	evidence: "no",
+	activity: "stock and dilution", periods: "2", figures: "3", "atomic-weight decimals": "2",
+	"chlorine on the table": "35.45", "decimal mark": "point", "judge figures": "no", "highest help level": "3",
+	"glassware class": "B", "glassware standard": "ISO", balance: "0.01 g", "allowance for technique": "2 %",
+	spare: "10 %", "spare glassware": "10 %", "work the dilution from": "nominal stock", "concentrated reagents": "staff",
+	seed: "1", "safety questions": "for Danger", "cautions also in": "none", evidence: "no",
 	"checks come from": "formulas"
 };
 
-// lab/judging/readingTolerance
+// From lab/judging
 function settingCell(settings, name) { return isBlank(settings[name]) ? defaultSettings[name] : settings[name]; }
 function badSetting2(name, wanted) { return failure({
-	code: "lesson-setting",
-	argument: name,
-	expected: wanted.expected,
-	received: quoted(wanted.received)
+	code: "lesson-setting", argument: name, expected: wanted.expected, received: quoted(wanted.received)
 }); }
 function allowancePercent(settings) {
 	const name = "allowance for technique";
@@ -8033,24 +6360,17 @@ function toolPart(used, settings) {
 	const kind = glassware(settings);
 	if (!kind.ok) return kind;
 	const { tolerance, readAt, confirmed } = volumetricTolerance({
-		vessel: used.tool,
-		volume: used.volume,
-		...kind.value
+		vessel: used.tool, volume: used.volume, ...kind.value
 	});
 	const note = [
-		readAt === used.volume ? "" : toleranceTexts.readAt(short(readAt)),
-		confirmed ? "" : toleranceTexts.fromMemory
+		readAt === used.volume ? "" : toleranceTexts.readAt(short(readAt)), confirmed ? "" : toleranceTexts.fromMemory
 	].join("");
 	return success({
 		relative: tolerance / Math.sqrt(3) / used.volume,
 		words: toleranceTexts[used.tool]({ size: short(used.volume), tolerance: short(tolerance), note })
 	});
 }
-function readingTolerance({
-	expected,
-	tools,
-	techniqueShare: techniqueShare2 = 1
-}, settings) {
+function readingTolerance({ expected, tools, techniqueShare: techniqueShare2 = 1 }, settings) {
 	const percent2 = allowancePercent(settings);
 	if (!percent2.ok) return percent2;
 	const counted = percent2.value * techniqueShare2;
@@ -8063,14 +6383,10 @@ function readingTolerance({
 	const relative = Math.sqrt(parts.reduce((sum, part) => sum + part.relative ** 2, 0));
 	return success({
 		limit: Math.abs(expected) * (2 * relative + counted / 100),
-		words: toleranceTexts.whole({
-			tools: parts.map(({ words }) => words).join(" and of "),
-			percent: short(counted)
-		})
+		words: toleranceTexts.whole({ tools: parts.map(({ words }) => words).join(" and of "), percent: short(counted) })
 	});
 }
 
-// lab/judging/judgeReading
 var farTimes = 3;
 var nearShare = 0.1;
 function showsEveryFigure({ isText, lastPlace, figuresMin, figuresMax }, settings) {
@@ -8106,7 +6422,6 @@ function judgeReading(entry, reading) {
 	return { status: "not yet", lookAt: [readingTexts[side], ask, isNear ? near : further].join(" ") };
 }
 
-// lab/judging/judgeWeighing
 var shown = /[\s,;:.–—-]*\(?\bshown\)?[\s.!]*$/i;
 function isRounded({ value, lastPlace }, exact) { return exact !== void 0 && Math.abs(value - exact) <= tenTo(lastPlace) * (0.5 + 1e-9); }
 function isOfPlan(entry, step, around) { return isRounded(entry, expectedReading(step, around).expected) || typeof step.expects === "string" && around.rowOf(step.expects)?.value === entry.value; }
@@ -8141,7 +6456,6 @@ function judgeDifference(step, entry, around) {
 	return { status: "not yet", lookAt: matching ?? (isOfPlan(entry, step, around) ? fromPlan : other) };
 }
 
-// lab/judging/toolsOfReading
 function toolsOfReading({ tools, instrument, expected }, { givens, settings }) {
 	const used = [];
 	for (const one of tools ?? (instrument === "bench" ? [] : [{ tool: instrument }])) {
@@ -8157,7 +6471,6 @@ function toolsOfReading({ tools, instrument, expected }, { givens, settings }) {
 	return success(used);
 }
 
-// lab/judging/judgeMeasured
 function readingOf({ instrument, hints, tools = [] }) { return hints ?? (instrument === "balance" && tools.some(({ tool }) => tool === "pipette") ? "residue" : instrument); }
 function judgeMeasured(step, cell, around) {
 	const { bad, expected, waitsFor: waitsFor2 } = expectedReading(step, around);
@@ -8172,18 +6485,14 @@ function judgeMeasured(step, cell, around) {
 	const tools = toolsOfReading({ ...step, expected }, around);
 	if (!tools.ok) return { status: "unreadable", isUnusable: true, lookAt: badGiven(tools.error.argument) };
 	const reading = {
-		expected,
-		unit,
-		of: readingOf(step),
-		tools: tools.value,
-		...techniqueShare2 === void 0 ? {} : { techniqueShare: techniqueShare2 },
-		settings: settings.cells,
+		expected, unit, of: readingOf(step), tools: tools.value,
+		...techniqueShare2 === void 0 ? {} : { techniqueShare: techniqueShare2 }, settings: settings.cells,
 		decimalMark: settings.decimalMark
 	};
 	return { ...value, ...judgeReading(cell, reading) };
 }
 
-// chemistry/dissolvesHot
+// From chemistry
 var alkaliMetals = ["Li", "Na", "K", "Rb", "Cs"];
 function isAlkaliHydroxide(formula) {
 	const atoms = anhydrousAtoms(formula);
@@ -8193,7 +6502,6 @@ function isAlkaliHydroxide(formula) {
 function dissolvesHot(formula) { return isAlkaliHydroxide(formula) || // Asked in this order, since few substances burn and the lists of acids take long to read.
 cautionsAt(formula, "undiluted").statements.some(({ code }) => code === "H314") && acidOrBase(formula) !== "neither"; }
 
-// chemistry/needsWaterFirst
 var strongAcidFrom = 2;
 function needsWaterFirst(formula, molarity) {
 	const isStrong = molarity === void 0 || molarity >= strongAcidFrom;
@@ -8204,7 +6512,7 @@ function needsWaterFirst(formula, molarity) {
 	return kind === "acid" ? isStrong || burns : kind === "base" && burns;
 }
 
-// lab/bench/precautions
+// From lab/bench
 function precautions({ handles }, { givens, decimalMark }) {
 	if (handles === void 0) return success([]);
 	const formula = readFormula(givens[handles.formula]);
@@ -8219,7 +6527,7 @@ function precautions({ handles }, { givens, decimalMark }) {
 	return success(found);
 }
 
-// lab/judging/judgeOrdered
+// From lab/judging
 var anyNumber = patternOnUse(String.raw`\p{N}`, "u");
 var allLetters = patternOnUse(String.raw`\p{L}`, "gu");
 var linkingWords = /\b(?:and|then|next)\b/g;
@@ -8267,8 +6575,7 @@ function judgeOrder(procedureName, entry, { letters: whose = {}, precautions: pr
 		return { status: "on target", lookAt: said.filter((text) => text !== void 0).join(" ") };
 	}
 	const pair = {
-		sooner: letters[order.indexOf(broken.after)] ?? "",
-		later: letters[order.indexOf(broken.before)] ?? ""
+		sooner: letters[order.indexOf(broken.after)] ?? "", later: letters[order.indexOf(broken.before)] ?? ""
 	};
 	return { status: "not yet", lookAt: orderTexts.brokenPair({ ...pair, ask: broken.ask }) };
 }
@@ -8279,28 +6586,20 @@ function judgeOrdered(step, cell, { givens, settings }) {
 	const found = precautions(step, { givens, decimalMark: settings.decimalMark });
 	if (!found.ok) return { status: "unreadable", lookAt: badGiven(found.error.argument) };
 	return judgeOrder(step.procedure, cell, {
-		letters: { step: step.id, key: blockKey(givens) },
-		precautions: found.value
+		letters: { step: step.id, key: blockKey(givens) }, precautions: found.value
 	});
 }
 
-// lab/judging/judgeSafety
 function judgeSafety(step, cell, { givens, settings }) { return judgeLetter(
 	cell,
 	safetyLetters(step, { step: step.id, key: blockKey(givens) }),
 	({ id, right, ask }) => right !== void 0 && id === rightSafetyOption(step, { givens, decimalMark: settings.decimalMark }) ? { status: "on target", lookAt: right } : { status: "not yet", lookAt: ask }
 ); }
 
-// chemistry/gravityOf
+// From chemistry
 var gravest = [
-	/^H3[013]0$/,
-	/^H3[456]0/,
-	/^H3[013]1$/,
-	/^(H314|H318)$/,
-	/^(H334|H370|H372)$/,
-	/^(H341|H351|H361[a-z]*|H362)$/,
-	/^H27[12]$/,
-	/^H22[56]$/
+	/^H3[013]0$/, /^H3[456]0/, /^H3[013]1$/, /^(H314|H318)$/, /^(H334|H370|H372)$/, /^(H341|H351|H361[a-z]*|H362)$/,
+	/^H27[12]$/, /^H22[56]$/
 ];
 var last = [/^H4\d\d$/, /^H290$/];
 function gravityOf(code) {
@@ -8309,7 +6608,7 @@ function gravityOf(code) {
 	return gravest.length + 1 + last.findIndex((family) => family.test(code));
 }
 
-// lab/lesson/keptFromStudents
+// From lab/lesson
 var grave = /^H(300|301|310|311|330|331|334|34\d.*|35\d.*|36\d.*|370|271)$/;
 var graveInSolution = /^H(300|310|330|34\d.*|35\d.*|36\d.*)$/;
 function keptFromStudents({ codes, statements }, isSolution) {
@@ -8320,7 +6619,6 @@ function keptFromStudents({ codes, statements }, isSolution) {
 	);
 }
 
-// lab/lesson/cautionWords
 var mostCautionWords = 52;
 var mostCautionLetters = 244;
 function cautionWords({ studentsDilute, ...handling }) {
@@ -8341,10 +6639,7 @@ function cautionWords({ studentsDilute, ...handling }) {
 		...isUnlisted ? [tickTexts.readSheetFirst] : [],
 		// In one paragraph: each line of its own would leave part of a line empty.
 		[
-			tickTexts.wear[wearFor(forms)],
-			...careFor(forms).map((care) => tickTexts[care]),
-			...doing,
-			wasteFor(forms),
+			tickTexts.wear[wearFor(forms)], ...careFor(forms).map((care) => tickTexts[care]), ...doing, wasteFor(forms),
 			tickTexts.deferring
 		].join(" ")
 	].join("\n");
@@ -8413,10 +6708,8 @@ function doingFor(forms) {
 	const codes = codesOf(forms);
 	const has = (pattern) => codes.some((code) => pattern.test(code));
 	return [
-		...has(/^EUH03[12]$/) ? ["neverWithAcid"] : [],
-		...has(/^H22/) ? ["noFlames"] : [],
-		...has(/^H27/) ? ["awayFromFuel"] : [],
-		...has(/^(H33[0-6]|EUH071)$/) ? ["hood"] : []
+		...has(/^EUH03[12]$/) ? ["neverWithAcid"] : [], ...has(/^H22/) ? ["noFlames"] : [],
+		...has(/^H27/) ? ["awayFromFuel"] : [], ...has(/^(H33[0-6]|EUH071)$/) ? ["hood"] : []
 	];
 }
 function wasteFor(forms) {
@@ -8426,7 +6719,7 @@ function wasteFor(forms) {
 	return metal === void 0 ? tickTexts.beaker : tickTexts.metalBeaker(metal);
 }
 
-// lab/judging/judgeTicked
+// From lab/judging
 var tick = /^(?:yes|y|x|ok|read|done|[✓✔☑])(?:[\s,:;–-]+|$)/i;
 function judgeTick(entry, { substance, cautionLines }) {
 	const formula = String(substance ?? "").trim();
@@ -8449,12 +6742,10 @@ ${cautionLines}`
 }
 function judgeTicked({ substance }, cell, { givens, settings: { decimalMark, studentsDilute } }) {
 	return judgeTick(cell, {
-		substance: givens[substance.formula],
-		cautionLines: cautionWords({ substance, givens, decimalMark, studentsDilute })
+		substance: givens[substance.formula], cautionLines: cautionWords({ substance, givens, decimalMark, studentsDilute })
 	});
 }
 
-// lab/judging/judgeStep
 var longestAnswer = 1e3;
 function isTooLong(cell) { return typeof cell === "string" && cell.length > longestAnswer && !isBlank(cell); }
 function isLink(cell) { return /^\s*https?:\/\/[^\s/]+\.\S+/i.test(String(cell)); }
@@ -8481,7 +6772,6 @@ function judgeStep(step, cell, around) {
 	}
 }
 
-// lab/judging/withWait
 function needsAnotherLook({ status }) { return status === "not yet" || status === "follows" || status === "unreadable"; }
 function waitsFor(earlier, isShort) {
 	const unread = earlier.find(
@@ -8500,17 +6790,8 @@ function withWait(row, earlier) {
 	return { ...row, status: row.status === "blank" ? "blank" : "not yet", lookAt, slips: [] };
 }
 
-// lab/judging/judgeTeam
 var longestName = 40;
-var quietRow = {
-	step: void 0,
-	status: "",
-	lookAt: "",
-	slips: [],
-	value: void 0,
-	unrounded: [],
-	root: ""
-};
+var quietRow = { step: void 0, status: "", lookAt: "", slips: [], value: void 0, unrounded: [], root: "" };
 function judgeTeam(block, lesson = readTeamLesson(block)) {
 	const ids = block.steps.map(plainName);
 	const around = {
@@ -8536,9 +6817,7 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 		if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
 		const isNamed = !isBlank(block.steps[index]);
 		return isNamed ? {
-			...quietRow,
-			status: "unreadable",
-			isUnusable: true,
+			...quietRow, status: "unreadable", isUnusable: true,
 			lookAt: badStep(String(block.steps[index]).slice(0, longestName))
 		} : quietRow;
 	}
@@ -8546,7 +6825,6 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 	return rows.map((row, index) => withWait(row, rows.slice(0, index)));
 }
 
-// lab/judging/teamChecks
 function levelWanted(cell) {
 	if (isBlank(cell)) return 0;
 	const typed = typeof cell === "string" ? /^\s*([0-3])(?![\d.,/])/.exec(cell)?.[1] : cell;
@@ -8555,10 +6833,7 @@ function levelWanted(cell) {
 }
 function highestLevel({ settings, givens }) {
 	const own = givens["highest help level"];
-	return Math.min(
-		settings.highestHelpLevel,
-		(isBlank(own) ? void 0 : levelWanted(own)) ?? settings.highestHelpLevel
-	);
+	return Math.min(settings.highestHelpLevel, (isBlank(own) ? void 0 : levelWanted(own)) ?? settings.highestHelpLevel);
 }
 function teamChecks(table) {
 	const lesson = readTeamLesson(table);
@@ -8575,13 +6850,7 @@ function teamChecks(table) {
 		if (wanted === void 0) return levelAsked;
 		const level = Math.min(wanted, highest);
 		return hintForStep({
-			activity,
-			stepId: row.step.id,
-			level,
-			givens,
-			entries,
-			decimalMark: settings.decimalMark,
-			ownHints: table.ownHints
+			activity, stepId: row.step.id, level, givens, entries, decimalMark: settings.decimalMark, ownHints: table.ownHints
 		});
 	};
 	const closed = isClosed(lesson);
@@ -8594,13 +6863,13 @@ function teamChecks(table) {
 }
 var asks = ["close", "follows", "not yet", "unreadable", "blank"];
 
-// functions/wholeBlock
+// From functions
 function wholeBlock(cells) {
 	const spread = asCell(spreadOf(this, cells), "alone");
 	return asCell(computed(this, spread.valuesAt(0, 0)), "alone");
 }
 
-// functions/entries/checkTeamEntry
+// From functions/entries
 var checkTeamEntry = {
 	name: "CHECKTEAM",
 	arguments: [
@@ -8609,8 +6878,7 @@ var checkTeamEntry = {
 		{ name: "settings", kind: "table", about: "settings in two columns, name and value" },
 		{ name: "steps", kind: "column", about: "step ids, from the heading row to the closing row" },
 		{ name: "entries", kind: "column", about: "the team's entries, of the same height" },
-		{ name: "help_wanted", kind: "column", optional: true },
-		{ name: "own_hints", kind: "table", optional: true }
+		{ name: "help_wanted", kind: "column", optional: true }, { name: "own_hints", kind: "table", optional: true }
 	],
 	columns: ["check", "feedback", "hint"],
 	call: wholeBlock,
@@ -8626,10 +6894,7 @@ var checkTeamEntry = {
 		}
 		if ((settings[0]?.length ?? 0) < 2) {
 			return failure({
-				code: "range-shape",
-				argument: "settings",
-				expected: "two: name and value",
-				received: "one column",
+				code: "range-shape", argument: "settings", expected: "two: name and value", received: "one column",
 				advice: "Select the names together with the values beside them."
 			});
 		}
@@ -8638,9 +6903,7 @@ var checkTeamEntry = {
 	}
 };
 function unequal(argument, expected, [wanted, found, what]) { return failure({
-	code: "range-shape",
-	argument,
-	expected: `${expected}, ${wanted}`,
+	code: "range-shape", argument, expected: `${expected}, ${wanted}`,
 	received: `${found} ${found === 1 ? what.replace(/s$/, "") : what}`,
 	advice: "Select the same rows or columns of the block for both."
 }); }
@@ -8650,7 +6913,7 @@ return { entry: checkTeamEntry };
 "COMPOSITION"(part) {
 const { composition, oneTable, success } = part("base");
 
-// functions/entries/compositionEntry
+// From functions/entries
 var compositionEntry = {
 	name: "COMPOSITION",
 	arguments: [{ name: "formula", kind: "formula" }],
@@ -8668,12 +6931,10 @@ return { entry: compositionEntry };
 "CONVERTCONCENTRATION"(part) {
 const { belowZero, cellByCell, failure, finite, longestUnit, notASolutionDensity, quoted, success, unitNamed, withMolarMass } = part("base");
 
-// chemistry/concentrationUnit
+// From chemistry
 var shares = [
 	{
-		symbol: "% w/v",
-		kind: "mass in volume",
-		power: 1,
+		symbol: "% w/v", kind: "mass in volume", power: 1,
 		spelling: /^(?:(?:%|percent)\(?[wm]\/v\)?|[wm]\/v(?:%|percent)|g\/100ml|g\/100cm3)$/
 	},
 	{ symbol: "ppm", kind: "mass in mass", power: -6, spelling: /^ppm(?:\(?(?:w\/w|m\/m|bymass)\)?)?$/ },
@@ -8681,31 +6942,12 @@ var shares = [
 ];
 var percentByMass = { symbol: "% w/w", kind: "mass in mass", power: -2 };
 var composed = {
-	concentration: { kind: "amount in volume", shift: 0 },
-	density: { kind: "mass in volume", shift: 3 },
+	concentration: { kind: "amount in volume", shift: 0 }, density: { kind: "mass in volume", shift: 3 },
 	molality: { kind: "amount in solvent", shift: 0 }
 };
 var concentrationUnits = [
-	"mol/L",
-	"M",
-	"mmol/L",
-	"mM",
-	"µmol/L",
-	"g/L",
-	"mg/L",
-	"mg/dL",
-	"g/dL",
-	"µg/mL",
-	"mol/dm³",
-	"g/dm³",
-	"µg/L",
-	"ng/mL",
-	"% w/v",
-	"% w/w",
-	"ppm",
-	"ppb",
-	"mol/kg",
-	"molal"
+	"mol/L", "M", "mmol/L", "mM", "µmol/L", "g/L", "mg/L", "mg/dL", "g/dL", "µg/mL", "mol/dm³", "g/dm³", "µg/L", "ng/mL",
+	"% w/v", "% w/w", "ppm", "ppb", "mol/kg", "molal"
 ];
 function readConcentrationUnit(cell, argument) {
 	const text = typeof cell === "string" ? cell.trim() : "";
@@ -8721,29 +6963,20 @@ function readConcentrationUnit(cell, argument) {
 	}
 	if (isBarePercent) {
 		return failure({
-			code: "percent-unclear",
-			argument,
-			expected: "% w/w or % w/v",
-			received: quoted(cell),
+			code: "percent-unclear", argument, expected: "% w/w or % w/v", received: quoted(cell),
 			advice: "Type % w/w for grams in 100 g, or % w/v for grams in 100 mL."
 		});
 	}
 	return failure({
-		code: "concentration-unit-unknown",
-		argument,
-		expected: `one of ${concentrationUnits.join(", ")}`,
+		code: "concentration-unit-unknown", argument, expected: `one of ${concentrationUnits.join(", ")}`,
 		received: quoted(cell)
 	});
 }
 
-// chemistry/convertConcentration
 function conversionNeeds(from, to) {
 	const isAmount = (kind) => kind.startsWith("amount");
 	const isInVolume = (kind) => kind.endsWith("volume");
-	return {
-		formula: from !== to && (isAmount(from) || isAmount(to)),
-		density: isInVolume(from) !== isInVolume(to)
-	};
+	return { formula: from !== to && (isAmount(from) || isAmount(to)), density: isInVolume(from) !== isInVolume(to) };
 }
 function convertConcentration({ value, from, to, molarMass, density }) {
 	const needs = conversionNeeds(from.kind, to.kind);
@@ -8776,12 +7009,7 @@ function massShare({ kind, amount, perMole, perMillilitre }) {
 			return amount * perMole / (1e3 + amount * perMole);
 	}
 }
-function fromShare({
-	kind,
-	share,
-	perMole,
-	perMillilitre
-}) {
+function fromShare({ kind, share, perMole, perMillilitre }) {
 	switch (kind) {
 		case "amount in volume":
 			return share * 1e3 * perMillilitre / perMole;
@@ -8796,29 +7024,24 @@ function fromShare({
 function missing(isMissing, argument, { from, to }) {
 	if (!isMissing) return void 0;
 	return {
-		code: "conversion-needs",
-		argument,
+		code: "conversion-needs", argument,
 		expected: argument === "formula" ? "a formula such as KBr" : "a density such as 1.05 g/mL",
 		advice: `Converting ${from.symbol} to ${to.symbol} needs the ${argument === "formula" ? "molar mass" : "density of the solution"}.`,
 		brief: argument
 	};
 }
 function soluteOverWhole(value, { symbol }) { return failure({
-	code: "solute-over-whole",
-	argument: "value",
-	received: `${quoted(value)} ${symbol}`,
+	code: "solute-over-whole", argument: "value", received: `${quoted(value)} ${symbol}`,
 	advice: "Check the units, the density and the powers of ten."
 }); }
 
-// functions/entries/convertConcentrationEntry
+// From functions/entries
 var convertConcentrationEntry = {
 	name: "CONVERTCONCENTRATION",
 	arguments: [
-		{ name: "value", kind: "measure" },
-		{ name: "from", kind: "text", about: "its unit, such as g/L" },
+		{ name: "value", kind: "measure" }, { name: "from", kind: "text", about: "its unit, such as g/L" },
 		{ name: "to", kind: "text", about: "the unit wanted, such as mol/L" },
-		{ name: "formula", kind: "formula", optional: true },
-		{ name: "density", kind: "density", optional: true }
+		{ name: "formula", kind: "formula", optional: true }, { name: "density", kind: "density", optional: true }
 	],
 	call: cellByCell,
 	compute(value, fromText, toText, formula, density) {
@@ -8840,11 +7063,8 @@ function unitOfValue({ number, unitTyped }, from) {
 	const own = readConcentrationUnit(unitTyped, "value");
 	if (own.ok && own.value.kind === from.kind && own.value.power === from.power) return void 0;
 	return {
-		code: "unit-other-kind",
-		argument: "value",
-		received: quoted(number.typed),
-		advice: `Give a number in ${from.symbol}, or convert from its own unit.`,
-		brief: `not in ${from.symbol}`
+		code: "unit-other-kind", argument: "value", received: quoted(number.typed),
+		advice: `Give a number in ${from.symbol}, or convert from its own unit.`, brief: `not in ${from.symbol}`
 	};
 }
 return { entry: convertConcentrationEntry };
@@ -8853,12 +7073,11 @@ return { entry: convertConcentrationEntry };
 "DILUENTVOLUME"(part) {
 const { cellByCell, diluentVolume } = part("base");
 
-// functions/entries/diluentVolumeEntry
+// From functions/entries
 var diluentVolumeEntry = {
 	name: "DILUENTVOLUME",
 	arguments: [
-		{ name: "stock_molarity", kind: "concentration" },
-		{ name: "target_molarity", kind: "concentration" },
+		{ name: "stock_molarity", kind: "concentration" }, { name: "target_molarity", kind: "concentration" },
 		{ name: "target_volume", kind: "volume" }
 	],
 	call: cellByCell,
@@ -8870,19 +7089,18 @@ return { entry: diluentVolumeEntry };
 "DILUTEDVOLUME"(part) {
 const { cellByCell, dilutionError, failure, finite, millilitres, notAboveZero } = part("base");
 
-// chemistry/dilutedVolume
+// From chemistry
 function dilutedVolume({ stock, stockVolume, target }) {
 	const error = dilutionError({ stock, target }) ?? notAboveZero({ value: stockVolume, argument: "stock_volume", unit: "mL" });
 	if (error) return failure(error);
 	return finite(millilitres(stock * stockVolume / target), "stock_volume");
 }
 
-// functions/entries/dilutedVolumeEntry
+// From functions/entries
 var dilutedVolumeEntry = {
 	name: "DILUTEDVOLUME",
 	arguments: [
-		{ name: "stock_molarity", kind: "concentration" },
-		{ name: "stock_volume", kind: "volume" },
+		{ name: "stock_molarity", kind: "concentration" }, { name: "stock_volume", kind: "volume" },
 		{ name: "target_molarity", kind: "concentration" }
 	],
 	call: cellByCell,
@@ -8894,12 +7112,11 @@ return { entry: dilutedVolumeEntry };
 "DILUTIONMOLARITY"(part) {
 const { cellByCell, dilutedMolarity } = part("base");
 
-// functions/entries/dilutionMolarityEntry
+// From functions/entries
 var dilutionMolarityEntry = {
 	name: "DILUTIONMOLARITY",
 	arguments: [
-		{ name: "stock_molarity", kind: "concentration" },
-		{ name: "stock_volume", kind: "volume" },
+		{ name: "stock_molarity", kind: "concentration" }, { name: "stock_volume", kind: "volume" },
 		{ name: "final_volume", kind: "volume" }
 	],
 	call: cellByCell,
@@ -8911,12 +7128,11 @@ return { entry: dilutionMolarityEntry };
 "DILUTIONVOLUME"(part) {
 const { cellByCell, stockVolume } = part("base");
 
-// functions/entries/dilutionVolumeEntry
+// From functions/entries
 var dilutionVolumeEntry = {
 	name: "DILUTIONVOLUME",
 	arguments: [
-		{ name: "stock_molarity", kind: "concentration" },
-		{ name: "target_molarity", kind: "concentration" },
+		{ name: "stock_molarity", kind: "concentration" }, { name: "target_molarity", kind: "concentration" },
 		{ name: "target_volume", kind: "volume" }
 	],
 	call: cellByCell,
@@ -8928,7 +7144,7 @@ return { entry: dilutionVolumeEntry };
 "ELEMENTPERCENT"(part) {
 const { allElements, cellByCell, composition, elementBySymbol, elementOf, failure, quoted, readFormula, success } = part("base");
 
-// chemistry/elementPercent
+// From chemistry
 function elementPercent(formula, element) {
 	const typed = element.trim();
 	const isotope = isotopeNamed(typed);
@@ -8940,11 +7156,8 @@ function elementPercent(formula, element) {
 		const read = readFormula(typed, "element");
 		if (!read.ok) return read;
 		return failure({
-			code: "element-unknown",
-			argument: "element",
-			received: quoted(element),
-			advice: "Type one symbol without a number, such as N.",
-			brief: typed
+			code: "element-unknown", argument: "element", received: quoted(element),
+			advice: "Type one symbol without a number, such as N.", brief: typed
 		});
 	}
 	return shareOf(formula, { element, wanted, isWanted: (label) => elementOf(label) === wanted });
@@ -8954,26 +7167,19 @@ function isotopeNamed(typed) {
 	const [only, ...others] = read.ok ? read.value.atoms : [];
 	return only?.element.startsWith("[") && only.count === 1 && others.length === 0 ? only.element : void 0;
 }
-function shareOf(formula, {
-	element,
-	wanted,
-	isWanted
-}) {
+function shareOf(formula, { element, wanted, isWanted }) {
 	const shares = composition(formula);
 	if (!shares.ok) return shares;
 	const found = shares.value.filter((share) => isWanted(share.element));
 	if (found.length > 0) return success(found.reduce((sum, { percent }) => sum + percent, 0));
 	const present = [...new Set(shares.value.map((share) => elementOf(share.element)))];
 	return failure({
-		code: "element-not-in-formula",
-		argument: "element",
-		expected: `one of ${present.join(", ")}`,
-		received: quoted(element),
-		brief: wanted
+		code: "element-not-in-formula", argument: "element", expected: `one of ${present.join(", ")}`,
+		received: quoted(element), brief: wanted
 	});
 }
 
-// functions/entries/elementPercentEntry
+// From functions/entries
 var elementPercentEntry = {
 	name: "ELEMENTPERCENT",
 	arguments: [
@@ -8990,7 +7196,7 @@ return { entry: elementPercentEntry };
 const { glasswareTolerance } = part("measurement/glasswareTolerance");
 const { cellByCell, success } = part("base");
 
-// functions/entries/glasswareToleranceEntry
+// From functions/entries
 var glasswareToleranceEntry = {
 	name: "GLASSWARETOLERANCE",
 	arguments: [
@@ -9000,36 +7206,18 @@ var glasswareToleranceEntry = {
 			about: "volumetric flask, volumetric pipette, graduated pipette, burette, graduated cylinder or beaker",
 			oneOf: ["volumetric flask", "volumetric pipette", "graduated pipette", "burette", "graduated cylinder", "beaker"],
 			otherNames: {
-				"measuring flask": "volumetric flask",
-				"graduated flask": "volumetric flask",
-				"standard flask": "volumetric flask",
-				"one-mark flask": "volumetric flask",
-				"bulb pipette": "volumetric pipette",
-				"transfer pipette": "volumetric pipette",
-				"one-mark pipette": "volumetric pipette",
-				"bulb pipet": "volumetric pipette",
-				"transfer pipet": "volumetric pipette",
-				"volumetric pipet": "volumetric pipette",
-				"measuring pipette": "graduated pipette",
-				"measuring pipet": "graduated pipette",
-				"graduated pipet": "graduated pipette",
-				buret: "burette",
+				"measuring flask": "volumetric flask", "graduated flask": "volumetric flask",
+				"standard flask": "volumetric flask", "one-mark flask": "volumetric flask", "bulb pipette": "volumetric pipette",
+				"transfer pipette": "volumetric pipette", "one-mark pipette": "volumetric pipette",
+				"bulb pipet": "volumetric pipette", "transfer pipet": "volumetric pipette",
+				"volumetric pipet": "volumetric pipette", "measuring pipette": "graduated pipette",
+				"measuring pipet": "graduated pipette", "graduated pipet": "graduated pipette", buret: "burette",
 				"measuring cylinder": "graduated cylinder"
 			}
 		},
 		{ name: "volume", kind: "volume" },
-		{
-			name: "glass_class",
-			kind: "text",
-			optional: true,
-			oneOf: ["A", "B"]
-		},
-		{
-			name: "standard",
-			kind: "text",
-			optional: true,
-			oneOf: ["ISO", "ASTM"]
-		}
+		{ name: "glass_class", kind: "text", optional: true, oneOf: ["A", "B"] },
+		{ name: "standard", kind: "text", optional: true, oneOf: ["ISO", "ASTM"] }
 	],
 	call: cellByCell,
 	compute(kind, volume, glassClass, standard) {
@@ -9043,22 +7231,16 @@ return { entry: glasswareToleranceEntry };
 "GRAMS"(part) {
 const { belowZero, cellByCell, failure, finite, grams, withMolarMass } = part("base");
 
-// chemistry/massOf
-function massOf({
-	molarMass,
-	amount
-}) {
+// From chemistry
+function massOf({ molarMass, amount }) {
 	const error = belowZero({ value: amount, argument: "moles", unit: "mol" });
 	return error ? failure(error) : finite(grams(amount * molarMass), "moles");
 }
 
-// functions/entries/gramsEntry
+// From functions/entries
 var gramsEntry = {
 	name: "GRAMS",
-	arguments: [
-		{ name: "formula", kind: "formula" },
-		{ name: "moles", kind: "amount" }
-	],
+	arguments: [{ name: "formula", kind: "formula" }, { name: "moles", kind: "amount" }],
 	call: cellByCell,
 	compute: function(formula, amount) { return withMolarMass(formula, (molarMass) => massOf({ molarMass, amount })); }
 };
@@ -9073,14 +7255,12 @@ const { fillQuantity, plainName, quantities, readGivenCells } = part("lesson");
 
 const { cellByCell, failure, quoted, success } = part("base");
 
-// lab/hints/hintForQuantity
+// From lab/hints
 function hintForQuantity(quantity, table, level) {
 	const wanted = typeof level === "string" ? Number(plainName(level)) : level;
 	if (wanted !== 1 && wanted !== 2 && wanted !== 3) {
 		return failure({
-			code: "hint-level",
-			argument: "level",
-			received: quoted(level),
+			code: "hint-level", argument: "level", received: quoted(level),
 			advice: "Type 1 for the idea, 2 for the relation or 3 for the set-up with your numbers."
 		});
 	}
@@ -9096,16 +7276,13 @@ function hintForQuantity(quantity, table, level) {
 	return success(quantityHint(quantity, { level: wanted, textOf }));
 }
 
-// functions/entries/hintStepEntry
+// From functions/entries
 var hintStepEntry = {
 	name: "HINTSTEP",
 	arguments: [
 		{ name: "quantity", kind: "text", about: "what is asked for, such as mass of solute" },
 		{ name: "given", kind: "table", about: "given numbers in two columns, name and value" },
-		{
-			name: "level",
-			kind: "whole number"
-		}
+		{ name: "level", kind: "whole number" }
 	],
 	call: cellByCell,
 	compute(quantity, given, level) {
@@ -9119,12 +7296,8 @@ return { entry: hintStepEntry };
 "IONMOLARITY"(part) {
 const { belowZero, cellByCell, failure, finite, molesPerLitre, namedIon, quoted } = part("base");
 
-// chemistry/ionMolarity
-function ionMolarity({
-	formula,
-	molarity,
-	ion
-}) {
+// From chemistry
+function ionMolarity({ formula, molarity, ion }) {
 	const named = namedIon(formula, ion);
 	if (!named.ok) return named;
 	const negative = belowZero({ value: molarity, argument: "molarity", unit: "mol/L" });
@@ -9132,22 +7305,19 @@ function ionMolarity({
 	const { saturated } = named.value.ion;
 	if (saturated !== void 0 && molarity > saturated) {
 		return failure({
-			code: "molarity-above-saturated",
-			argument: "molarity",
-			expected: `about ${saturated} mol/L of ${formula.text} is the most`,
-			received: `${quoted(molarity)} mol/L`,
+			code: "molarity-above-saturated", argument: "molarity",
+			expected: `about ${saturated} mol/L of ${formula.text} is the most`, received: `${quoted(molarity)} mol/L`,
 			advice: "The rest stays solid and gives no ions: use a lower molarity."
 		});
 	}
 	return finite(molesPerLitre(molarity * named.value.ion.count), "molarity");
 }
 
-// functions/entries/ionMolarityEntry
+// From functions/entries
 var ionMolarityEntry = {
 	name: "IONMOLARITY",
 	arguments: [
-		{ name: "formula", kind: "formula" },
-		{ name: "molarity", kind: "concentration" },
+		{ name: "formula", kind: "formula" }, { name: "molarity", kind: "concentration" },
 		{ name: "ion", kind: "text", about: "the ion asked for, such as Mg2+ or Cl-" }
 	],
 	call: cellByCell,
@@ -9159,7 +7329,7 @@ return { entry: ionMolarityEntry };
 "IONS"(part) {
 const { ions, oneTable, success } = part("base");
 
-// functions/entries/ionsEntry
+// From functions/entries
 var ionsEntry = {
 	name: "IONS",
 	arguments: [{ name: "formula", kind: "formula" }],
@@ -9169,9 +7339,7 @@ var ionsEntry = {
 		const found = ions(formula);
 		if (!found.ok) return found;
 		const isNoted = found.value.some(({ note }) => note !== void 0);
-		return success(
-			found.value.map(({ ion, count, note = "" }) => isNoted ? [ion, count, note] : [ion, count])
-		);
+		return success(found.value.map(({ ion, count, note = "" }) => isNoted ? [ion, count, note] : [ion, count]));
 	}
 };
 return { entry: ionsEntry };
@@ -9180,7 +7348,7 @@ return { entry: ionsEntry };
 "MOLALITY"(part) {
 const { cellByCell, failure, finite, notAboveZero, withMolarMass } = part("base");
 
-// chemistry/molality
+// From chemistry
 function molality({ molarMass, mass, solventMass }) {
 	const error = notAboveZero(
 		{ value: mass, argument: "grams", unit: "g" },
@@ -9190,13 +7358,11 @@ function molality({ molarMass, mass, solventMass }) {
 	return finite(1e3 * (mass / molarMass) / solventMass, "grams");
 }
 
-// functions/entries/molalityEntry
+// From functions/entries
 var molalityEntry = {
 	name: "MOLALITY",
 	arguments: [
-		{ name: "formula", kind: "formula" },
-		{ name: "grams", kind: "mass" },
-		{ name: "solvent_grams", kind: "mass" }
+		{ name: "formula", kind: "formula" }, { name: "grams", kind: "mass" }, { name: "solvent_grams", kind: "mass" }
 	],
 	call: cellByCell,
 	compute: function(formula, mass, solventMass) { return withMolarMass(formula, (molarMass) => molality({ molarMass, mass, solventMass })); }
@@ -9207,13 +7373,11 @@ return { entry: molalityEntry };
 "MOLARITY"(part) {
 const { cellByCell, molarity, withMolarMass } = part("base");
 
-// functions/entries/molarityEntry
+// From functions/entries
 var molarityEntry = {
 	name: "MOLARITY",
 	arguments: [
-		{ name: "formula", kind: "formula" },
-		{ name: "grams", kind: "mass" },
-		{ name: "volume", kind: "volume" },
+		{ name: "formula", kind: "formula" }, { name: "grams", kind: "mass" }, { name: "volume", kind: "volume" },
 		{ name: "purity_percent", kind: "percent", optional: true }
 	],
 	call: cellByCell,
@@ -9225,7 +7389,7 @@ return { entry: molarityEntry };
 "MOLARITYUNCERTAINTY"(part) {
 const { belowZero, cellByCell, failure, finite, molarity, molesPerLitre, notAboveZero, withMolarMass } = part("base");
 
-// chemistry/molarityUncertainty
+// From chemistry
 function rectangular(halfWidth, value) { return halfWidth / Math.sqrt(3) / value; }
 function molarityUncertainty(solution) {
 	const { mass, volume, balanceTolerance, flaskTolerance, purity = 100, purityTolerance = 0 } = solution;
@@ -9247,15 +7411,12 @@ function molarityUncertainty(solution) {
 	return finite(molesPerLitre(made.value * relative), "grams");
 }
 
-// functions/entries/molarityUncertaintyEntry
+// From functions/entries
 var molarityUncertaintyEntry = {
 	name: "MOLARITYUNCERTAINTY",
 	arguments: [
-		{ name: "formula", kind: "formula" },
-		{ name: "grams", kind: "mass" },
-		{ name: "volume", kind: "volume" },
-		{ name: "balance_tolerance", kind: "mass" },
-		{ name: "flask_tolerance", kind: "volume" },
+		{ name: "formula", kind: "formula" }, { name: "grams", kind: "mass" }, { name: "volume", kind: "volume" },
+		{ name: "balance_tolerance", kind: "mass" }, { name: "flask_tolerance", kind: "volume" },
 		{ name: "purity_percent", kind: "percent", optional: true },
 		{ name: "purity_tolerance", kind: "percentage points", optional: true }
 	],
@@ -9271,11 +7432,9 @@ return { entry: molarityUncertaintyEntry };
 "MOLARMASS"(part) {
 const { cellByCell, molarMass } = part("base");
 
-// functions/entries/molarMassEntry
+// From functions/entries
 var molarMassEntry = {
-	name: "MOLARMASS",
-	arguments: [{ name: "formula", kind: "formula" }],
-	call: cellByCell,
+	name: "MOLARMASS", arguments: [{ name: "formula", kind: "formula" }], call: cellByCell,
 	compute: function(formula) { return molarMass(formula); }
 };
 return { entry: molarMassEntry };
@@ -9284,11 +7443,8 @@ return { entry: molarMassEntry };
 "MOLEFRACTION"(part) {
 const { belowZero, cellByCell, failure, finite, notAboveZero, withMolarMass } = part("base");
 
-// chemistry/moleFraction
-function moleFraction({
-	first,
-	second
-}) {
+// From chemistry
+function moleFraction({ first, second }) {
 	const error = belowZero(
 		{ value: first.mass, argument: "grams_1", unit: "g" },
 		{ value: second.mass, argument: "grams_2", unit: "g" }
@@ -9298,13 +7454,11 @@ function moleFraction({
 	return finite(amount / (amount + second.mass / second.molarMass), "grams_1");
 }
 
-// functions/entries/moleFractionEntry
+// From functions/entries
 var moleFractionEntry = {
 	name: "MOLEFRACTION",
 	arguments: [
-		{ name: "formula_1", kind: "formula" },
-		{ name: "grams_1", kind: "mass" },
-		{ name: "formula_2", kind: "formula" },
+		{ name: "formula_1", kind: "formula" }, { name: "grams_1", kind: "mass" }, { name: "formula_2", kind: "formula" },
 		{ name: "grams_2", kind: "mass" }
 	],
 	call: cellByCell,
@@ -9313,8 +7467,7 @@ var moleFractionEntry = {
 		(firstMolarMass) => withMolarMass(
 			second,
 			(secondMolarMass) => moleFraction({
-				first: { molarMass: firstMolarMass, mass: firstMass },
-				second: { molarMass: secondMolarMass, mass: secondMass }
+				first: { molarMass: firstMolarMass, mass: firstMass }, second: { molarMass: secondMolarMass, mass: secondMass }
 			})
 		)
 	); }
@@ -9325,22 +7478,16 @@ return { entry: moleFractionEntry };
 "MOLES"(part) {
 const { belowZero, cellByCell, failure, finite, moles, withMolarMass } = part("base");
 
-// chemistry/amountOf
-function amountOf({
-	molarMass,
-	mass
-}) {
+// From chemistry
+function amountOf({ molarMass, mass }) {
 	const error = belowZero({ value: mass, argument: "grams", unit: "g" });
 	return error ? failure(error) : finite(moles(mass / molarMass), "grams");
 }
 
-// functions/entries/molesEntry
+// From functions/entries
 var molesEntry = {
 	name: "MOLES",
-	arguments: [
-		{ name: "formula", kind: "formula" },
-		{ name: "grams", kind: "mass" }
-	],
+	arguments: [{ name: "formula", kind: "formula" }, { name: "grams", kind: "mass" }],
 	call: cellByCell,
 	compute: function(formula, mass) { return withMolarMass(formula, (molarMass) => amountOf({ molarMass, mass })); }
 };
@@ -9350,18 +7497,16 @@ return { entry: molesEntry };
 "PARTICLECOUNT"(part) {
 const { belowZero, cellByCell, failure, finite } = part("base");
 
-// chemistry/particleCount
+// From chemistry
 var avogadroConstant = 602214076e15;
 function particleCount(amount) {
 	const error = belowZero({ value: amount, argument: "moles", unit: "mol" });
 	return error ? failure(error) : finite(amount * avogadroConstant, "moles");
 }
 
-// functions/entries/particleCountEntry
+// From functions/entries
 var particleCountEntry = {
-	name: "PARTICLECOUNT",
-	arguments: [{ name: "moles", kind: "amount" }],
-	call: cellByCell,
+	name: "PARTICLECOUNT", arguments: [{ name: "moles", kind: "amount" }], call: cellByCell,
 	compute: function(amount) { return particleCount(amount); }
 };
 return { entry: particleCountEntry };
@@ -9370,33 +7515,22 @@ return { entry: particleCountEntry };
 "PERCENTDIFFERENCE"(part) {
 const { cellByCell, comparedValues, failure, finite, percent } = part("base");
 
-// measurement/percentDifference
-function percentDifference({
-	first,
-	second
-}) {
+// From measurement
+function percentDifference({ first, second }) {
 	const mean = Math.abs(first / 2 + second / 2);
 	if (mean === 0) {
 		return failure({
-			code: "mean-zero",
-			argument: "second",
-			received: `${first} and ${second}`,
+			code: "mean-zero", argument: "second", received: `${first} and ${second}`,
 			advice: "Compare the plain difference instead."
 		});
 	}
 	return finite(percent(100 * Math.abs(first - second) / mean), "first");
 }
 
-// functions/entries/percentDifferenceEntry
+// From functions/entries
 var percentDifferenceEntry = {
 	name: "PERCENTDIFFERENCE",
-	arguments: [
-		{ name: "first", kind: "measure" },
-		{
-			name: "second",
-			kind: "measure"
-		}
-	],
+	arguments: [{ name: "first", kind: "measure" }, { name: "second", kind: "measure" }],
 	call: cellByCell,
 	compute(first, second) {
 		const values = comparedValues({ name: "first", measure: first }, { name: "second", measure: second });
@@ -9409,15 +7543,12 @@ return { entry: percentDifferenceEntry };
 "PERCENTERROR"(part) {
 const { cellByCell, comparedValues, percentError } = part("base");
 
-// functions/entries/percentErrorEntry
+// From functions/entries
 var percentErrorEntry = {
 	name: "PERCENTERROR",
 	arguments: [
 		{ name: "measured", kind: "measure" },
-		{
-			name: "accepted",
-			kind: "measure"
-		},
+		{ name: "accepted", kind: "measure" },
 		{ name: "signed", kind: "yes or no", optional: true }
 	],
 	call: cellByCell,
@@ -9433,12 +7564,11 @@ return { entry: percentErrorEntry };
 "REAGENTMOLARITY"(part) {
 const { cellByCell, reagentMolarity, withMolarMass } = part("base");
 
-// functions/entries/reagentMolarityEntry
+// From functions/entries
 var reagentMolarityEntry = {
 	name: "REAGENTMOLARITY",
 	arguments: [
-		{ name: "formula", kind: "formula" },
-		{ name: "mass_percent", kind: "percent" },
+		{ name: "formula", kind: "formula" }, { name: "mass_percent", kind: "percent" },
 		{ name: "density", kind: "density" }
 	],
 	call: cellByCell,
@@ -9450,7 +7580,7 @@ return { entry: reagentMolarityEntry };
 "ROUNDSIG"(part) {
 const { cellByCell, failure, success } = part("base");
 
-// big.js/big
+// From big.js
 var DP = 20;
 var RM = 1;
 var MAX_DP = 1e6;
@@ -9938,15 +8068,13 @@ P.valueOf = function() {
 var Big = _Big_();
 var big_default = Big;
 
-// measurement/roundToFigures
+// From measurement
 var mostFigures = 30;
 var smallestPlain = -7;
 function roundToFigures(number, { figures, ties }) {
 	if (!Number.isInteger(figures) || figures < 1 || figures > mostFigures) {
 		return failure({
-			code: "figures-out-of-range",
-			argument: "figures",
-			received: String(figures),
+			code: "figures-out-of-range", argument: "figures", received: String(figures),
 			advice: `Type a whole number from 1 to ${mostFigures}, such as 3.`
 		});
 	}
@@ -9960,18 +8088,13 @@ function roundToFigures(number, { figures, ties }) {
 	return success(isClear ? plain : rounded.toExponential(figures - 1).replace(/e\+?/, " × 10^"));
 }
 
-// functions/entries/roundSigEntry
+// From functions/entries
 var roundSigEntry = {
 	name: "ROUNDSIG",
 	arguments: [
 		{ name: "value", kind: "digits" },
 		{ name: "figures", kind: "whole number" },
-		{
-			name: "ties",
-			kind: "text",
-			optional: true,
-			oneOf: ["even", "up"]
-		}
+		{ name: "ties", kind: "text", optional: true, oneOf: ["even", "up"] }
 	],
 	call: cellByCell,
 	compute: function(value, figures, ties) { return roundToFigures(value, { figures, ties }); }
@@ -9982,14 +8105,9 @@ return { entry: roundSigEntry };
 "SERIALDILUTION"(part) {
 const { failure, molesPerLitre, notAboveZero, oneTable, quoted, success } = part("base");
 
-// chemistry/serialDilution
+// From chemistry
 var mostStages = 100;
-function serialDilution({
-	stock,
-	factor,
-	stages,
-	finalVolume
-}) {
+function serialDilution({ stock, factor, stages, finalVolume }) {
 	const error = notAboveZero(
 		{ value: stock, argument: "stock_molarity", unit: "mol/L" },
 		...finalVolume === void 0 ? [] : [{ value: finalVolume, argument: "final_volume", unit: "mL" }]
@@ -9997,20 +8115,14 @@ function serialDilution({
 	if (error) return failure(error);
 	if (!(factor > 1 && Number.isFinite(factor))) {
 		return failure({
-			code: "factor-not-above-one",
-			argument: "factor",
-			expected: "above 1",
-			received: quoted(factor),
+			code: "factor-not-above-one", argument: "factor", expected: "above 1", received: quoted(factor),
 			advice: "Type how many times the volume grows at each stage, such as 10."
 		});
 	}
 	if (!(Number.isInteger(stages) && stages >= 1 && stages <= mostStages)) {
 		return failure({
-			code: "stages-out-of-range",
-			argument: "stages",
-			expected: `a whole number from 1 to ${mostStages}`,
-			received: quoted(stages),
-			advice: "Type how many dilutions there are, one after the other."
+			code: "stages-out-of-range", argument: "stages", expected: `a whole number from 1 to ${mostStages}`,
+			received: quoted(stages), advice: "Type how many dilutions there are, one after the other."
 		});
 	}
 	const volumes = finalVolume === void 0 ? {} : volumesOf(finalVolume, factor);
@@ -10019,11 +8131,8 @@ function serialDilution({
 		const molarity = molesPerLitre(stock / factor ** stage);
 		if (!(molarity > 0)) {
 			return failure({
-				code: "stages-out-of-range",
-				argument: "stages",
-				expected: `at most ${stage - 1} with this factor`,
-				received: quoted(stages),
-				advice: "Nothing is left to dilute after that: use fewer stages or a smaller factor."
+				code: "stages-out-of-range", argument: "stages", expected: `at most ${stage - 1} with this factor`,
+				received: quoted(stages), advice: "Nothing is left to dilute after that: use fewer stages or a smaller factor."
 			});
 		}
 		rows.push({ stage, molarity, ...volumes });
@@ -10031,18 +8140,15 @@ function serialDilution({
 	return success(rows);
 }
 function volumesOf(finalVolume, factor) { return {
-	taken: finalVolume / factor,
-	solvent: finalVolume - finalVolume / factor
+	taken: finalVolume / factor, solvent: finalVolume - finalVolume / factor
 }; }
 
-// functions/entries/serialDilutionEntry
+// From functions/entries
 var serialDilutionEntry = {
 	name: "SERIALDILUTION",
 	arguments: [
-		{ name: "stock_molarity", kind: "concentration" },
-		{ name: "factor", kind: "factor" },
-		{ name: "stages", kind: "whole number" },
-		{ name: "final_volume", kind: "volume", optional: true }
+		{ name: "stock_molarity", kind: "concentration" }, { name: "factor", kind: "factor" },
+		{ name: "stages", kind: "whole number" }, { name: "final_volume", kind: "volume", optional: true }
 	],
 	columns: ["stage", "mol/L", "mL taken", "mL of solvent"],
 	call: oneTable,
@@ -10062,15 +8168,10 @@ return { entry: serialDilutionEntry };
 "SIGFIGS"(part) {
 const { cellByCell, significantFigures, success } = part("base");
 
-// functions/entries/sigFigsEntry
+// From functions/entries
 var sigFigsEntry = {
 	name: "SIGFIGS",
-	arguments: [
-		{
-			name: "number_as_text",
-			kind: "figures"
-		}
-	],
+	arguments: [{ name: "number_as_text", kind: "figures" }],
 	call: cellByCell,
 	compute: function(number) { return success(significantFigures(number)); }
 };
@@ -10080,14 +8181,11 @@ return { entry: sigFigsEntry };
 "SOLUTEMASS"(part) {
 const { cellByCell, soluteMass, withMolarMass } = part("base");
 
-// functions/entries/soluteMassEntry
+// From functions/entries
 var soluteMassEntry = {
 	name: "SOLUTEMASS",
 	arguments: [
-		{
-			name: "formula",
-			kind: "formula"
-		},
+		{ name: "formula", kind: "formula" },
 		{ name: "molarity", kind: "concentration" },
 		{ name: "volume", kind: "volume" },
 		{ name: "purity_percent", kind: "percent", optional: true }
@@ -10101,7 +8199,7 @@ return { entry: soluteMassEntry };
 "SOLUTIONVOLUME"(part) {
 const { cellByCell, failure, finite, millilitres, notAboveZero, pureShare, withMolarMass } = part("base");
 
-// chemistry/solutionVolume
+// From chemistry
 function solutionVolume({ molarMass, mass, molarity, purity }) {
 	const error = notAboveZero(
 		{ value: mass, argument: "grams", unit: "g" },
@@ -10113,13 +8211,11 @@ function solutionVolume({ molarMass, mass, molarity, purity }) {
 	return finite(millilitres(1e3 * (mass * share.value / molarMass) / molarity), "grams");
 }
 
-// functions/entries/solutionVolumeEntry
+// From functions/entries
 var solutionVolumeEntry = {
 	name: "SOLUTIONVOLUME",
 	arguments: [
-		{ name: "formula", kind: "formula" },
-		{ name: "grams", kind: "mass" },
-		{ name: "molarity", kind: "concentration" },
+		{ name: "formula", kind: "formula" }, { name: "grams", kind: "mass" }, { name: "molarity", kind: "concentration" },
 		{ name: "purity_percent", kind: "percent", optional: true }
 	],
 	call: cellByCell,
@@ -10129,30 +8225,16 @@ return { entry: solutionVolumeEntry };
 },
 // Part host/countedEntry: workbook/cellText, workbook/layout
 "host/countedEntry"(part) {
-// workbook/cellText
+// From workbook
 function cellText(cell) {
 	if (cell === null || cell === void 0 || cell instanceof Date) return "";
 	return String(cell).trim();
 }
 
-// workbook/layout
 var layoutVersion = 4;
 var classColumns = {
-	title: 1,
-	task: 2,
-	entry: 3,
-	unit: 4,
-	check: 5,
-	lookAt: 6,
-	hint: 7,
-	help: 8,
-	who: 9,
-	tries: 10,
-	lastEntry: 11,
-	key: 12,
-	step: 13,
-	/** In a heading row the first given; in a step row the entry that was counted last. */
-	givens: 14
+	title: 1, task: 2, entry: 3, unit: 4, check: 5, lookAt: 6, hint: 7, help: 8, who: 9, tries: 10, lastEntry: 11, key: 12,
+	step: 13, givens: 14
 };
 var countedColumn = classColumns.givens;
 var classMarker = "Labrow class";
@@ -10160,40 +8242,28 @@ var checksMark = { row: 1, column: classColumns.givens + 1, text: "by sidebar" }
 var classRows = { headings: 1, title: 2, banner: 3, caution: 4, note: 5, find: 6, firstLink: 7 };
 var cautionRows = 4;
 var prepareCells = {
-	freshness: { row: 2, column: 1 },
-	planNow: { row: 1, column: 8 },
-	planThen: { row: 2, column: 8 }
+	freshness: { row: 2, column: 1 }, planNow: { row: 1, column: 8 }, planThen: { row: 2, column: 8 }
 };
 var pollColumns = {
-	row: 1,
-	day: 2,
-	className: 3,
-	from: 4,
-	firstStatement: 5,
-	openLine: 9,
-	/** Far to the right of what people type. */
-	marker: 11
+	row: 1, day: 2, className: 3, from: 4, firstStatement: 5, openLine: 9, marker: 11
 };
 var pollRows = { title: 1, invented: 6, firstCount: 8, headings: 13, firstAnswer: 14 };
 var pollMarker = "Labrow poll";
 
-// host/countedEntry
+// From host
 function countedEntry(entry) { return `“${entry}`; }
 
 return { cellText, layoutVersion, classColumns, countedColumn, classMarker, checksMark, classRows, cautionRows, prepareCells, pollColumns, pollRows, pollMarker, countedEntry };
 },
 // Part host/words: host/spreadsheet, workbook/restWords, workbook/scratchSheet
 "host/words"(part) {
-// host/spreadsheet
+// From host
 function openSpreadsheet() { return SpreadsheetApp.getActiveSpreadsheet(); }
 function ui() { return SpreadsheetApp.getUi(); }
 function settle() { return SpreadsheetApp.flush(); }
 function choiceOf(options, help) { return SpreadsheetApp.newDataValidation().requireValueInList([...options], true).setAllowInvalid(true).setHelpText(help).build(); }
 function stateRuleOf({
-	startsWith,
-	background,
-	color,
-	ranges
+	startsWith, background, color, ranges
 }) { return SpreadsheetApp.newConditionalFormatRule().whenTextStartsWith(startsWith).setBackground(background).setFontColor(color).setRanges(ranges).build(); }
 function isStateRule(rule, startsWith) {
 	const condition = rule.getBooleanCondition();
@@ -10208,24 +8278,20 @@ function recalculateEveryMinute(spreadsheet) {
 }
 function documentVisibility() { return SpreadsheetApp.DeveloperMetadataVisibility.DOCUMENT; }
 
-// workbook/restWords
+// From workbook
 var restWords = { checks: "Checks are off", before: "then: " };
 
-// workbook/scratchSheet
 var scratchSheet = {
-	name: "Selfcheck",
-	mark: "Labrow tries this file out here. This sheet goes away by itself: keep nothing in it."
+	name: "Selfcheck", mark: "Labrow tries this file out here. This sheet goes away by itself: keep nothing in it."
 };
 var deskSheetName = "Labrow teacher";
 
-// host/words
+// From host
 var putAway = "This lesson is put away. What is typed here is kept but not checked.";
 var hostWords = {
 	title: "Labrow",
 	menu: {
-		openSidebar: "Open the sidebar",
-		buildSample: "Build a sample class",
-		checkAgain: "Check again",
+		openSidebar: "Open the sidebar", buildSample: "Build a sample class", checkAgain: "Check again",
 		selfCheck: "Try this file out"
 	},
 	deskSheet: {
@@ -10240,24 +8306,15 @@ var hostWords = {
 	kept: {
 		alone: "Kept as it was. What is typed here is no longer checked.",
 		withLink: "Kept as it was. What is typed here is no longer checked. Click here for the sheet in use.",
-		checks: restWords.checks,
-		before: function(word) { return `${restWords.before}${word}`; }
+		checks: restWords.checks, before: function(word) { return `${restWords.before}${word}`; }
 	},
 	/** In a sheet of a lesson that was put away. */
-	away: {
-		alone: putAway,
-		withLink: `${putAway} Click here for the lesson in use.`
-	},
+	away: { alone: putAway, withLink: `${putAway} Click here for the lesson in use.` },
 	/** In a note on the cell. */
 	movedAside: function(text) { return `Typed in this cell, where a check has to show: “${text}”`; },
 	inTheWay: function({ cell, text }) { return `${cell} held “${text}”, which kept checks from showing. It is in a note on that cell now.`; },
-	checkedAgain: function({
-		renewed,
-		missing,
-		moved
-	}) { return [
-		...moved,
-		...moved.length > 0 && missing.length === 0 ? [] : [hostWords.checksEntered({ renewed, missing })]
+	checkedAgain: function({ renewed, missing, moved }) { return [
+		...moved, ...moved.length > 0 && missing.length === 0 ? [] : [hostWords.checksEntered({ renewed, missing })]
 	].join(" "); },
 	checksEntered: function({ renewed, missing }) { return missing.length > 0 ? "Some checks are missing. Open the sidebar and press “Check again” in Class now: it puts them back." : renewed === 0 ? "No check is stuck." : renewed === 1 ? "1 stuck check restarted." : `${renewed} stuck checks restarted.`; },
 	refused: {
@@ -10289,17 +8346,9 @@ var hostWords = {
 	},
 	notTeacher: "This part is for the teacher of the class.",
 	pageTitles: {
-		preparation: "What to prepare",
-		labels: "Labels to print",
-		key: "The key, for the teacher",
-		paper: "A table on paper",
-		period: "The period in minutes",
-		done: "Steps done by team",
-		particles: "Particles",
-		links: "Links for students",
-		cover: "For a cover teacher",
-		guide: "A guide to print",
-		trial: "A page to try"
+		preparation: "What to prepare", labels: "Labels to print", key: "The key, for the teacher",
+		paper: "A table on paper", period: "The period in minutes", done: "Steps done by team", particles: "Particles",
+		links: "Links for students", cover: "For a cover teacher", guide: "A guide to print", trial: "A page to try"
 	},
 	pageUnknown: {
 		says: "There is no page called {received}.",
@@ -10311,8 +8360,7 @@ var hostWords = {
 			advice: "Is this the copy? Then type its name exactly as shown above. Never empty the file that the class uses."
 		},
 		noLesson: {
-			says: "There is nothing to empty: this file has no Plan.",
-			advice: "Open the copy that you made of a lesson."
+			says: "There is nothing to empty: this file has no Plan.", advice: "Open the copy that you made of a lesson."
 		},
 		notWritten: {
 			says: "The new sheet {where} was not written in full, so nothing was removed.",
@@ -10331,7 +8379,7 @@ const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpr
 const { checkHeadings, closedRow } = part("lab/texts/feedback");
 const { filledText } = part("base");
 
-// workbook/layoutFits
+// From workbook
 function layoutFits({ identity, rowCount, writable }, cells) {
 	const { firstRow, columns, rows } = identity;
 	const found = (row) => columns.map((column) => cellText(cells[row - 1]?.[column - 1]));
@@ -10357,7 +8405,6 @@ function layoutFits({ identity, rowCount, writable }, cells) {
 	return "longer";
 }
 
-// workbook/looks
 var ink = "#17212b";
 var soft = "#51606f";
 var pale = "#6b7885";
@@ -10370,62 +8417,40 @@ var still = "#f7f9fa";
 var plain = { color: ink, background: paper, bold: false, size: 10, wrap: false, align: "left" };
 var plainLook = plain;
 var looks = {
-	title: { ...plain, bold: true, size: 14 },
-	note: { ...plain, color: soft, size: 10 },
+	title: { ...plain, bold: true, size: 14 }, note: { ...plain, color: soft, size: 10 },
 	heading: { ...plain, color: soft, background: bench, bold: true, size: 9, wrap: true },
 	"team heading": { ...plain, background: bench, bold: true, size: 12, wrap: true },
-	question: { ...plain, size: 11, wrap: true },
-	helper: { ...plain, background: entryGround, wrap: true },
-	quiet: { ...plain, color: soft, size: 8 },
-	caution: { ...plain, color: "#744400", background: "#fbebd2", size: 9 },
-	"class name": { ...plain, bold: true, wrap: true },
-	lesson: { ...plain, bold: true, size: 12 },
-	step: { ...plain, background: still, bold: true, wrap: true },
-	task: { ...plain, background: still, wrap: true },
+	question: { ...plain, size: 11, wrap: true }, helper: { ...plain, background: entryGround, wrap: true },
+	quiet: { ...plain, color: soft, size: 8 }, caution: { ...plain, color: "#744400", background: "#fbebd2", size: 9 },
+	"class name": { ...plain, bold: true, wrap: true }, lesson: { ...plain, bold: true, size: 12 },
+	step: { ...plain, background: still, bold: true, wrap: true }, task: { ...plain, background: still, wrap: true },
 	letters: { ...plain, background: still, size: 9, wrap: true },
-	unit: { ...plain, background: still, size: 9, wrap: true },
-	entry: { ...plain, size: 11, wrap: true, border: glass },
+	unit: { ...plain, background: still, size: 9, wrap: true }, entry: { ...plain, size: 11, wrap: true, border: glass },
 	choice: { ...plain, size: 9, wrap: true, border: glass },
 	"caution text": { ...plain, color: "#744400", background: "#fbebd2", size: 9, wrap: true },
-	mark: { ...plain, color: pale, size: 6, clip: true },
-	spilled: { ...plain, background: still, size: 9, wrap: true },
+	mark: { ...plain, color: pale, size: 6, clip: true }, spilled: { ...plain, background: still, size: 9, wrap: true },
 	"text heading": { ...plain, color: soft, background: bench, size: 9, wrap: true },
-	text: { ...plain, color: soft, size: 9, wrap: true },
-	count: { ...plain, color: soft, background: still, size: 8 },
-	"setting name": { ...plain, bold: true },
-	"setting value": { ...plain, background: entryGround },
-	link: { ...plain, color: glass },
-	progress: { ...plain, align: "center", wrap: true },
+	text: { ...plain, color: soft, size: 9, wrap: true }, count: { ...plain, color: soft, background: still, size: 8 },
+	"setting name": { ...plain, bold: true }, "setting value": { ...plain, background: entryGround },
+	link: { ...plain, color: glass }, progress: { ...plain, align: "center", wrap: true },
 	closing: { ...plain, color: soft, background: bench, size: 9 }
 };
 var stateLooks = {
-	"on target": { color: "#0b5c6b", background: glassSoft },
-	close: { color: "#56398f", background: "#ece6f8" },
-	follows: { color: "#3f4a5a", background: "#e5eaf0" },
-	"not yet": { color: "#744400", background: "#fbebd2" },
-	unreadable: { color: "#851c58", background: "#f9e3ef" },
-	blank: { color: "#5d6b78", background: still }
+	"on target": { color: "#0b5c6b", background: glassSoft }, close: { color: "#56398f", background: "#ece6f8" },
+	follows: { color: "#3f4a5a", background: "#e5eaf0" }, "not yet": { color: "#744400", background: "#fbebd2" },
+	unreadable: { color: "#851c58", background: "#f9e3ef" }, blank: { color: "#5d6b78", background: still }
 };
 var tabColors = {
-	plan: "#51606f",
-	class: glass,
-	progress: "#56398f",
-	help: "#744400",
-	prepare: "#3f4a5a",
-	record: "#851c58",
-	poll: "#3f4a5a",
-	key: "#3f4a5a",
-	kept: "#a5b3c0"
+	plan: "#51606f", class: glass, progress: "#56398f", help: "#744400", prepare: "#3f4a5a", record: "#851c58",
+	poll: "#3f4a5a", key: "#3f4a5a", kept: "#a5b3c0"
 };
 
-// workbook/teamsAlone
 function teamsAlone(plan) { return {
-	...plan,
-	carried: [classColumns.who],
+	...plan, carried: [classColumns.who],
 	identity: { ...plan.identity, rows: plan.identity.rows.map((texts) => texts[1] === "" ? texts : ["", ""]) }
 }; }
 
-// host/fileStore
+// From host
 function fileStore() {
 	let properties;
 	let values;
@@ -10456,10 +8481,8 @@ function fileStore() {
 	};
 }
 
-// host/valuesOf
 function valuesOf(sheet) { return sheet.getDataRange().getValues(); }
 
-// host/fileInRun
 function fileInRun(spreadsheet) {
 	let locale;
 	return {
@@ -10479,7 +8502,7 @@ function cellsRead(one) {
 	return one.cells;
 }
 
-// workbook/freeName
+// From workbook
 function freeName(wanted, taken) {
 	const used = taken.map((name2) => name2.toLowerCase());
 	if (!used.includes(wanted.toLowerCase())) return wanted;
@@ -10489,7 +8512,7 @@ function freeName(wanted, taken) {
 	}
 }
 
-// host/freeSheetName
+// From host
 function freeSheetName(spreadsheet, wanted, ownId) {
 	const taken = [];
 	for (; ; ) {
@@ -10500,7 +8523,7 @@ function freeSheetName(spreadsheet, wanted, ownId) {
 	}
 }
 
-// workbook/classCells
+// From workbook
 var earlierShift = 1;
 function classShift(cells) {
 	const mark = (shift) => cellText(cells[0]?.[classColumns.key - 1 - shift]);
@@ -10511,27 +8534,17 @@ function columnIn(cells, column) { return column - (classShift(cells) ?? 0); }
 function inTodaysColumns(cells) { return classShift(cells) === earlierShift ? cells.map(([first, ...rest]) => [first ?? "", "", ...rest]) : cells; }
 function layoutIn(cells) { return Number(cellText(cells[0]?.[classColumns.step - 1])) || 0; }
 
-// lab/texts/members
+// From lab/texts
 var membersTexts = {
-	/** Stands in the cell until somebody writes there. */
-	heading: "Your names",
-	/** What stood there in sheets of earlier layouts. */
-	earlierHeading: "Who",
-	absent: "not here today",
-	/** For a fifth person, when all roles are given. */
-	helps: "helps where needed",
+	heading: "Your names", earlierHeading: "Who", absent: "not here today", helps: "helps where needed",
 	rolesOf: function(day) { return `roles of ${day}`; }
 };
 
-// lab/members/readMembers
+// From lab/members
 function isInvitation(words2) { return [membersTexts.heading, membersTexts.earlierHeading].some((one) => one.toLowerCase() === words2.toLowerCase()); }
 
-// workbook/carriedEntries
-function carriedEntries({
-	plan,
-	from: given,
-	to
-}) {
+// From workbook
+function carriedEntries({ plan, from: given, to }) {
 	const { columns, rows, firstRow } = plan.identity;
 	const isClass = plan.role.kind === "class";
 	const from = isClass ? inTodaysColumns(given) : given;
@@ -10586,12 +8599,7 @@ function carriedEntries({
 	}
 	return plan.carriesAddedRows === true ? [...runs, ...addedRows({ plan, from, to, rowByName })] : runs;
 }
-function addedRows({
-	plan: { identity, carried },
-	from,
-	to,
-	rowByName
-}) {
+function addedRows({ plan: { identity, carried }, from, to, rowByName }) {
 	const named = new Set(rowByName.values());
 	const added = from.filter(
 		(cells, index) => index >= identity.firstRow - 1 && !named.has(index) && carried.some((column) => !isEmpty(cells[column - 1]))
@@ -10612,7 +8620,7 @@ function carries({ writable, unprotected }, { row, column }) { return [...writab
 	(area) => row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns
 ); }
 
-// host/writeTexts
+// From host
 var risky = /^[=+\-@']/;
 function isRisky(value) { return typeof value === "string" && risky.test(value); }
 function marked(value) { return `'${value}`; }
@@ -10638,13 +8646,8 @@ function writeTexts(range, values, isFormula = () => false) {
 	}
 }
 
-// host/carryEntries
 var mostRounds = 3;
-function carryEntries({
-	sheet,
-	plan,
-	from
-}) {
+function carryEntries({ sheet, plan, from }) {
 	for (let round = 1; round <= mostRounds; round += 1) {
 		const to = valuesOf(sheet);
 		const runs = carriedEntries({ plan, from, to });
@@ -10655,10 +8658,7 @@ function carryEntries({
 		for (const { row, column, values } of runs) {
 			const cells = sheet.getRange(row, column, values.length, 1);
 			if (row > plan.rowCount) cells.setNumberFormat("@");
-			writeTexts(
-				cells,
-				values.map((value) => [value])
-			);
+			writeTexts(cells, values.map((value) => [value]));
 		}
 		if (plan.role.kind !== "class") return;
 		const now = valuesOf(sheet);
@@ -10677,7 +8677,6 @@ function carryEntries({
 	}
 }
 
-// host/digest
 function digest(text) {
 	const { imul } = Math;
 	const { length } = text;
@@ -10691,58 +8690,29 @@ function digest(text) {
 	return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${length}`;
 }
 
-// lab/record/recordEntry
+// From lab/record
 var firstRecordFields = [
-	"day",
-	"className",
-	"activity",
-	"aim",
-	"present",
-	"finished",
-	"wentWell",
-	"hard",
-	"poll",
-	"next",
-	"notes"
+	"day", "className", "activity", "aim", "present", "finished", "wentWell", "hard", "poll", "next", "notes"
 ];
 var recordFields = [...firstRecordFields, "substance", "concentrations"];
 
-// lab/texts/recordLabels
+// From lab/texts
 var recordLabels = {
-	day: "day",
-	className: "class",
-	activity: "activity",
-	aim: "aim",
-	present: "present",
-	finished: "finished",
-	wentWell: "what went well",
-	hard: "what was hard",
-	poll: "poll",
-	next: "next time",
-	notes: "in your own words",
-	substance: "substance",
-	concentrations: "concentrations"
+	day: "day", className: "class", activity: "activity", aim: "aim", present: "present", finished: "finished",
+	wentWell: "what went well", hard: "what was hard", poll: "poll", next: "next time", notes: "in your own words",
+	substance: "substance", concentrations: "concentrations"
 };
 
-// workbook/sheetHeadings
+// From workbook
 var sheetHeadings = {
 	plan: { setting: "setting", value: "value", key: "key", className: "class", team: "team" },
 	progress: { title: "Progress", now: "Now", done: "Done", count: "Steps" },
-	help: {
-		title: "Help, in your own words",
-		step: "step",
-		level: "level",
-		wording: "your own wording",
-		link: "link"
-	},
+	help: { title: "Help, in your own words", step: "step", level: "level", wording: "your own wording", link: "link" },
 	prepare: {
-		title: "Prepare",
-		headings: ["For", "What", "Needed", "With spare", "Unit", "How and what to know"],
-		mark: "prepare"
+		title: "Prepare", headings: ["For", "What", "Needed", "With spare", "Unit", "How and what to know"], mark: "prepare"
 	}
 };
 
-// workbook/recognisedSheet
 function recognisedSheet(cells) {
 	const at = (row, column) => cellText(cells[row - 1]?.[column - 1]);
 	if (at(1, 1) === scratchSheet.mark) return void 0;
@@ -10765,7 +8735,7 @@ function recognisedSheet(cells) {
 	return void 0;
 }
 
-// host/ownSheets
+// From host
 var tagKey = "labrow-sheet";
 var keptKey = "labrow-kept";
 function isOwn(one) { return one.tag !== void 0; }
@@ -10863,7 +8833,6 @@ function sheetLeaving(own, role) { return own.find(({ tag }) => tag.state === "l
 function sheetAway(own, role) { return own.find(({ tag }) => tag.state === "away" && isOf(tag, role)); }
 function roleName({ kind, className = "", lesson = "" }) { return JSON.stringify([kind, className, lesson]); }
 
-// host/lateEntries
 var property = "labrow.taken";
 var pieceLength = 8e3;
 var typed = [classColumns.entry, classColumns.help, classColumns.who];
@@ -10944,11 +8913,7 @@ function lateCells(cells, { rows }) { return cells.map((line) => {
 	}
 	return kept;
 }); }
-function carryOne({
-	taken,
-	target,
-	late
-}) {
+function carryOne({ taken, target, late }) {
 	const before = target === void 0 ? [] : valuesOf(target.sheet);
 	const isOther = target?.tag.activity !== void 0 && taken.activity !== "" && target.tag.activity !== taken.activity;
 	if (target !== void 0 && !isOther) {
@@ -10957,12 +8922,9 @@ function carryOne({
 		carryEntries({
 			sheet: target.sheet,
 			plan: {
-				rowCount: before.length,
-				role: target.tag,
-				identity: { firstRow: 1, columns: [classColumns.key, classColumns.step], rows },
-				carried: typed,
-				writable: [area],
-				unprotected: []
+				rowCount: before.length, role: target.tag,
+				identity: { firstRow: 1, columns: [classColumns.key, classColumns.step], rows }, carried: typed,
+				writable: [area], unprotected: []
 			},
 			from: late
 		});
@@ -10984,10 +8946,9 @@ function carryOne({
 }
 function sumOf(text) { return text === "" ? "" : digest(text); }
 
-// workbook/isAtWork
+// From workbook
 function isAtWork(shown) { return /^Loading|(\.\.\.|…)$/.test(shown); }
 
-// workbook/reference
 function columnLetters(column) {
 	let letters = "";
 	for (let rest = column; rest > 0; rest = Math.floor((rest - 1) / 26)) {
@@ -10998,10 +8959,8 @@ function columnLetters(column) {
 function areaName({ row, column, rows, columns }) { return `${columnLetters(column)}${row}:${columnLetters(column + columns - 1)}${row + rows - 1}`; }
 function literal(words2) { return `"${words2.split('"').join('""')}"`; }
 
-// workbook/writtenChecks
 function checksAreWritten(cells) { return cellText(cells[checksMark.row - 1]?.[checksMark.column - 1]) === checksMark.text; }
 
-// workbook/obstaclesIn
 var failed = /^#/;
 function obstaclesIn({ known, headingRow, closingRow }, cells) {
 	const [first, last] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
@@ -11021,18 +8980,12 @@ function obstaclesIn({ known, headingRow, closingRow }, cells) {
 	return found;
 }
 
-// workbook/stateWords
 var stateWords = [
-	{ word: "on target", state: "on target" },
-	{ word: "close", state: "close" },
-	{ word: "follows", state: "follows" },
-	{ word: "not yet", state: "not yet" },
-	{ word: "unreadable", state: "unreadable" },
-	{ word: "blank", state: "blank" },
+	{ word: "on target", state: "on target" }, { word: "close", state: "close" }, { word: "follows", state: "follows" },
+	{ word: "not yet", state: "not yet" }, { word: "unreadable", state: "unreadable" }, { word: "blank", state: "blank" },
 	{ word: closedRow.check, state: "blank" }
 ];
 
-// workbook/readClassSheet
 var notYetKnown = "not yet known";
 var checkWords = stateWords.map(function({ word }) { return word; });
 function readClassSheet(found) {
@@ -11058,11 +9011,7 @@ function readClassSheet(found) {
 	return { blocks, linkRows: Math.max(0, firstBlock - 1 - between - classRows.firstLink) };
 }
 function textAt(cells, row, column) { return cellText(cells[row - 1]?.[column - 1]); }
-function readBlock({
-	cells,
-	headingRow,
-	key
-}) {
+function readBlock({ cells, headingRow, key }) {
 	const heading = textAt(cells, headingRow, classColumns.check);
 	const known = heading === checkHeadings.check || heading === restWords.checks;
 	const steps = [];
@@ -11078,44 +9027,29 @@ function readBlock({
 	}
 	const who = textAt(cells, headingRow, classColumns.who);
 	return {
-		key,
-		team: textAt(cells, headingRow, classColumns.title),
-		who: isInvitation(who) ? "" : who,
-		headingRow,
-		closingRow,
-		known,
-		steps
+		key, team: textAt(cells, headingRow, classColumns.title), who: isInvitation(who) ? "" : who, headingRow, closingRow,
+		known, steps
 	};
 }
-function readStep({
-	cells,
-	row,
-	key,
-	step,
-	known
-}) {
+function readStep({ cells, row, key, step, known }) {
 	const shown = textAt(cells, row, classColumns.check);
 	const check = shown.startsWith(restWords.before) ? shown.slice(restWords.before.length) : shown;
 	const tries = cells[row - 1]?.[classColumns.tries - 1];
 	const lastEntry = cells[row - 1]?.[classColumns.lastEntry - 1];
 	const help = Number(textAt(cells, row, classColumns.help));
 	return {
-		row,
-		key,
-		step,
-		entry: textAt(cells, row, classColumns.entry),
+		row, key, step, entry: textAt(cells, row, classColumns.entry),
 		check: known && (check === "" || checkWords.includes(check)) ? check : notYetKnown,
 		lookAt: known ? textAt(cells, row, classColumns.lookAt) : "",
 		hint: known ? textAt(cells, row, classColumns.hint) : "",
-		helpWanted: Number.isInteger(help) && help >= 0 && help <= 3 ? help : 0,
-		who: textAt(cells, row, classColumns.who),
+		helpWanted: Number.isInteger(help) && help >= 0 && help <= 3 ? help : 0, who: textAt(cells, row, classColumns.who),
 		tries: typeof tries === "number" && Number.isFinite(tries) ? tries : 0,
 		lastEntry: isDate(lastEntry) ? lastEntry.getTime() : void 0
 	};
 }
 function isDate(cell) { return Object.prototype.toString.call(cell) === "[object Date]"; }
 
-// host/moveAside
+// From host
 function moveAside(one) {
 	const cells = cellsRead(one);
 	const obstacles = (readClassSheet(cells)?.blocks ?? []).flatMap((block) => {
@@ -11135,7 +9069,6 @@ ${words2}`);
 	return obstacles;
 }
 
-// host/moveBehindAll
 function moveBehindAll({ spreadsheet, sheets }, one, place = spreadsheet.getNumSheets()) {
 	const { sheet } = one;
 	if (sheet.getIndex() === place) return;
@@ -11151,27 +9084,10 @@ function moveBehindAll({ spreadsheet, sheets }, one, place = spreadsheet.getNumS
 	sheets.splice(place - 1, 0, one);
 }
 
-// workbook/formula
+// From workbook
 var nativeFunctions = [
-	"CHAR",
-	"COUNTIF",
-	"COUNTIFS",
-	"DAY",
-	"EXACT",
-	"FIND",
-	"HYPERLINK",
-	"IF",
-	"IFERROR",
-	"INDEX",
-	"ISNUMBER",
-	"MATCH",
-	"MONTH",
-	"NOW",
-	"REPT",
-	"RIGHT",
-	"ROW",
-	"TEXTJOIN",
-	"YEAR"
+	"CHAR", "COUNTIF", "COUNTIFS", "DAY", "EXACT", "FIND", "HYPERLINK", "IF", "IFERROR", "INDEX", "ISNUMBER", "MATCH",
+	"MONTH", "NOW", "REPT", "RIGHT", "ROW", "TEXTJOIN", "YEAR"
 ];
 function native(name2, ...cells) { return `${name2}(${cells.join(",")})`; }
 function withSeparator(formulaText, separator) {
@@ -11186,21 +9102,16 @@ function withSeparator(formulaText, separator) {
 	return written;
 }
 
-// workbook/takesComma
 function takesComma(locale) { return /^en(_(US|GB|CA|AU|NZ|IE|IN))?$/.test(locale); }
 
-// host/separatorIn
+// From host
 function separatorIn(formulas) {
 	const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ""));
 	if (bare.some((formula) => formula.includes(";"))) return ";";
 	return bare.some((formula) => formula.includes(",")) ? "," : void 0;
 }
 
-// host/setToRest
-function setToRest(file2, old, {
-	instead = sheetInUse(ownSheets(file2), old.tag)?.id,
-	say = hostWords.kept
-} = {}) {
+function setToRest(file2, old, { instead = sheetInUse(ownSheets(file2), old.tag)?.id, say = hostWords.kept } = {}) {
 	const { kind } = old.tag;
 	if (kind !== "class" && kind !== "plan" && kind !== "poll") return;
 	const cells = kind === "class" ? valuesOf(old.sheet) : void 0;
@@ -11252,7 +9163,6 @@ function restChecks(file2, old, cells) {
 	writeTexts(range, words2);
 }
 
-// host/clearWritten
 function clearWritten(sheet, { checks, spill }, present) {
 	const written = checks.flatMap(({ row, column, cells }) => {
 		const isWritten = cells[0]?.[0]?.kind === "formula" && present.formulas[row - 1]?.[column - 1] === "" && present.values[row - 1]?.[column - 1] === checkHeadings.check;
@@ -11261,7 +9171,6 @@ function clearWritten(sheet, { checks, spill }, present) {
 	if (written.length > 0) sheet.getRangeList(written.map(areaName)).setValue("");
 }
 
-// host/writePlanned
 function writePlanned({ sheet, plan, blocks, present, separator }) {
 	const sheetId = sheet.getSheetId();
 	const input = (content) => inputOf({ content, sheetId, separator });
@@ -11280,11 +9189,7 @@ function writePlanned({ sheet, plan, blocks, present, separator }) {
 	}
 	return true;
 }
-function inputOf({
-	content,
-	sheetId,
-	separator
-}) {
+function inputOf({ content, sheetId, separator }) {
 	switch (content.kind) {
 		case "text":
 			return content.text;
@@ -11298,11 +9203,7 @@ function inputOf({
 			return "";
 	}
 }
-function differing({
-	block,
-	present: { values, formulas },
-	input
-}) {
+function differing({ block, present: { values, formulas }, input }) {
 	const stands2 = (content, row, column) => {
 		const formula = formulas[row - 1]?.[column - 1] ?? "";
 		if (content.kind === "formula") return formula === input(content);
@@ -11386,15 +9287,7 @@ function formatAt(formats2, { row, column }) {
 	return format;
 }
 
-// host/writeSheet
-function writeSheet({
-	file: file2,
-	target,
-	plan,
-	stands: stands2,
-	carried,
-	firstEntries
-}) {
+function writeSheet({ file: file2, target, plan, stands: stands2, carried, firstEntries }) {
 	const { sheet } = target;
 	makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
 	const present = stands2 === "empty" ? void 0 : read(target, plan);
@@ -11407,10 +9300,7 @@ function writeSheet({
 	writeLooks(sheet, plan, firstRow);
 	if (stands2 !== "shorter") writeFrame(sheet, plan, stands2 === "empty");
 	writeHeights(sheet, plan, firstRow);
-	writeChoices(
-		sheet,
-		plan.choices.filter(({ area }) => area.row >= firstRow)
-	);
+	writeChoices(sheet, plan.choices.filter(({ area }) => area.row >= firstRow));
 	if (stands2 === "shorter") renewChoices(sheet, plan, firstRow);
 	writeStateRules(sheet, plan, stands2 === "empty");
 	if (carried !== void 0) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
@@ -11431,8 +9321,7 @@ function rewriteSheet(target, plan) {
 	return wrote;
 }
 function read(target, plan) { return {
-	values: cellsRead(target),
-	formulas: target.sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getFormulas()
+	values: cellsRead(target), formulas: target.sheet.getRange(1, 1, plan.rowCount, plan.columnCount).getFormulas()
 }; }
 function firstNewRow({ identity }, cells) {
 	let row = cells.length;
@@ -11484,13 +9373,7 @@ function argumentSeparator(file2, sheet, plan) {
 	return reads ? "," : ";";
 }
 function hasFormula({ blocks, checks }) { return [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === "formula"))); }
-function filledWith({
-	rows,
-	columns,
-	plain: plain3,
-	areas,
-	of
-}) {
+function filledWith({ rows, columns, plain: plain3, areas, of }) {
 	const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain3));
 	for (const area of areas) {
 		const value = of(area);
@@ -11576,10 +9459,7 @@ function writeChoices(sheet, choices) {
 		const top = Math.min(...within.map(({ area }) => area.row));
 		const bottom = Math.max(...within.map(({ area }) => area.row + area.rows - 1));
 		const cells = filledWith({
-			rows: bottom,
-			columns: column,
-			plain: null,
-			areas: within.map((choice) => ({ ...choice.area, choice })),
+			rows: bottom, columns: column, plain: null, areas: within.map((choice) => ({ ...choice.area, choice })),
 			of: ({ choice }) => ruleOf(choice)
 		});
 		const rows = cells.slice(top - 1).map((row) => row.slice(first - 1));
@@ -11596,9 +9476,7 @@ function writeStateRules(sheet, plan, isNew) {
 	);
 	const rules = ours.map(
 		({ areas, startsWith, state }) => stateRuleOf({
-			startsWith,
-			...stateLooks[state],
-			ranges: sheet.getRangeList(areas.map(areaName)).getRanges()
+			startsWith, ...stateLooks[state], ranges: sheet.getRangeList(areas.map(areaName)).getRanges()
 		})
 	);
 	sheet.setConditionalFormatRules([...others, ...rules]);
@@ -11615,10 +9493,7 @@ function writeFirstEntries({ sheet, firstEntries }) {
 	);
 	if (others) return;
 	for (const { row, column, texts, counts } of blank2) {
-		writeTexts(
-			sheet.getRange(row, column, texts.length, 1),
-			texts.map((text) => [text])
-		);
+		writeTexts(sheet.getRange(row, column, texts.length, 1), texts.map((text) => [text]));
 		if (counts === void 0) continue;
 		sheet.getRange(row, counts.column, counts.rows.length, 2).setValues(counts.rows.map((noted) => noted === null ? ["", ""] : [noted[0], new Date(noted[1])]));
 		sheet.getRange(row, countedColumn, texts.length, 1).setValues(texts.map((text) => [text === "" ? "" : countedEntry(text)]));
@@ -11636,7 +9511,6 @@ function protect(sheet, plan, stands2) {
 	if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
 }
 
-// host/applyWorkbook
 function applySheet(request) { return bringToPlan(request, 1); }
 var mostRounds2 = 3;
 function bringToPlan(request, round) {
@@ -11670,10 +9544,7 @@ function bringToPlan(request, round) {
 	const made = found === void 0;
 	writeTag(file2, target, { ...target.tag, state: "building" });
 	writeSheet({
-		file: file2,
-		target,
-		plan,
-		stands: target.isNew ? "empty" : isNew ? "begun" : "shorter",
+		file: file2, target, plan, stands: target.isNew ? "empty" : isNew ? "begun" : "shorter",
 		...target.tag.from === void 0 ? {} : carriedFrom({ file: file2, from: target.tag.from, plan }),
 		firstEntries: isNew ? firstEntries : []
 	});
@@ -11720,13 +9591,7 @@ function putAside(file2, wish) {
 	if (other === void 0 || instead === void 0) return;
 	if (file2.spreadsheet.getSheetByName(instead.tab) === null) other.setName(instead.tab);
 }
-function putAway({
-	file: file2,
-	present,
-	name: name2,
-	about,
-	wish: { instead }
-}) {
+function putAway({ file: file2, present, name: name2, about, wish: { instead } }) {
 	const { sheet, id, tag } = present;
 	if (tag.kind === "class") noteTaken(file2, present, valuesOf(sheet));
 	const free = freeSheetName(file2.spreadsheet, name2, id);
@@ -11769,18 +9634,13 @@ function newSheet({ file: file2, plan, old }) {
 	const wanted = old?.tag.name ?? plan.name;
 	const there = file2.spreadsheet.getSheetByName(wanted);
 	const one = (there === null ? void 0 : orphan(file2, there)) ?? insertedSheet({
-		file: file2,
-		name: there === null ? wanted : freeSheetName(file2.spreadsheet, wanted),
+		file: file2, name: there === null ? wanted : freeSheetName(file2.spreadsheet, wanted),
 		place: placeFor({ file: file2, role, old })
 	});
 	const tag = {
-		kind: role.kind,
-		...role.className === void 0 ? {} : { className: role.className },
-		...role.lesson === void 0 ? {} : { lesson: role.lesson },
-		...activityOf(plan),
-		layout: layoutVersion,
-		state: "building",
-		...old === void 0 ? {} : { from: old.id }
+		kind: role.kind, ...role.className === void 0 ? {} : { className: role.className },
+		...role.lesson === void 0 ? {} : { lesson: role.lesson }, ...activityOf(plan), layout: layoutVersion,
+		state: "building", ...old === void 0 ? {} : { from: old.id }
 	};
 	writeTag(file2, one, tag);
 	return one;
@@ -11796,16 +9656,7 @@ function insertedSheet({ file: file2, name: name2, place }) {
 	file2.sheets.splice(place, 0, one);
 	return one;
 }
-var tabOrder = {
-	class: 1,
-	poll: 2,
-	progress: 3,
-	plan: 4,
-	help: 5,
-	prepare: 6,
-	record: 7,
-	key: 8
-};
+var tabOrder = { class: 1, poll: 2, progress: 3, plan: 4, help: 5, prepare: 6, record: 7, key: 8 };
 function placeFor({ file: file2, role, old }) {
 	if (old !== void 0) return old.sheet.getIndex() - 1;
 	const inUse = ownSheets(file2).filter(({ tag }) => !isOld(tag));
@@ -11823,7 +9674,6 @@ function placeFor({ file: file2, role, old }) {
 	return place;
 }
 
-// host/buildNote
 var property2 = "labrow.build";
 var pieceLength2 = 8e3;
 function readNote(store) {
@@ -11841,7 +9691,6 @@ function saveNote(store, note) {
 	store.write(property2, String(count));
 }
 
-// host/deskSheet
 var { name, why, protection: described } = hostWords.deskSheet;
 var passing = /service|server|time|again|many/i;
 function makeDeskSheet({ spreadsheet, sheets }) {
@@ -11872,7 +9721,6 @@ function onDesk(work) {
 	return isIn ? work(fileInRun(spreadsheet)) : { ok: false, problem: { message: hostWords.notTeacher, reason: "teacher" } };
 }
 
-// host/hideSheets
 function hideSheets(file2, kinds2 = []) {
 	if (kinds2.length === 0) return;
 	const inView = file2.spreadsheet.getActiveSheet().getSheetId();
@@ -11881,7 +9729,6 @@ function hideSheets(file2, kinds2 = []) {
 	}
 }
 
-// host/isUntouched
 function isUntouched(sheet) {
 	if (sheet.getLastRow() > 0 || sheet.getLastColumn() > 0) return false;
 	const isBusy = sheet.getFormUrl() !== null || sheet.getCharts().length > 0 || sheet.getImages().length > 0 || sheet.getDrawings().length > 0 || sheet.getConditionalFormatRules().length > 0 || sheetProtections(sheet).length > 0 || sheet.getDeveloperMetadata().length > 0 || sheet.getFrozenRows() > 0 || sheet.getFrozenColumns() > 0;
@@ -11891,7 +9738,6 @@ function isUntouched(sheet) {
 	return all(whole.getNotes(), (note) => note === "") && all(whole.getDataValidations(), (rule) => rule === null) && all(whole.getBackgrounds(), (color) => color.toLowerCase() === "#ffffff");
 }
 
-// host/cellSent
 function cellSent(cell) {
 	if (cell === null || cell === void 0) return "";
 	if (Object.prototype.toString.call(cell) !== "[object Date]") return cell;
@@ -11899,7 +9745,6 @@ function cellSent(cell) {
 	return Number.isFinite(moment) ? { date: moment } : "";
 }
 
-// host/markOf
 function markOf(kind, cells) { return digest(JSON.stringify(kind === "class" ? structureOf(cells) : cells.map((line) => line.map(cellSent)))); }
 function structureOf(found) {
 	const cells = inTodaysColumns(found);
@@ -11908,12 +9753,7 @@ function structureOf(found) {
 	return rows;
 }
 
-// host/notePreparedPlan
-function notePreparedPlan({
-	file: file2,
-	role,
-	seen
-}) {
+function notePreparedPlan({ file: file2, role, seen }) {
 	const sheet = sheetInUse(ownSheets(file2), role)?.sheet;
 	const plan = sheetInUse(ownSheets(file2), { ...role, kind: "plan" });
 	if (sheet === void 0 || plan === void 0) return;
@@ -11927,7 +9767,6 @@ function notePreparedPlan({
 	if (cell.getValue() !== note) writeTexts(cell, [[note]]);
 }
 
-// host/outcome
 function done(value) { return { ok: true, value }; }
 function problem({ says, advice, ...parts }, about = {}) { return { ok: false, problem: { message: `${filledText(says, parts)} ${advice}`, ...about } }; }
 function busy() { return problem(hostWords.busy, { reason: "busy" }); }
@@ -11941,7 +9780,6 @@ function guarded(work) {
 	}
 }
 
-// host/applyCall
 function applyCall(file2, wish) {
 	const { plan, keptName, replace = false, firstEntries = [], also = [], tab, note, show: show2 } = wish;
 	if (note?.was !== void 0 && note.was !== readNote(file2.store)) return changed(hostWords.theBuild);
@@ -11960,9 +9798,7 @@ function applyCall(file2, wish) {
 	const madeAny = made || others.some((other) => other.made);
 	const late = afterStep(file2, { ...wish, made: madeAny });
 	return done({
-		sheetId,
-		made: madeAny,
-		...late === void 0 ? {} : { late },
+		sheetId, made: madeAny, ...late === void 0 ? {} : { late },
 		name: sheetById(file2, sheetId)?.sheet.getName() ?? plan.name
 	});
 }
@@ -11990,7 +9826,6 @@ function touchLast(file2, { show: show2, madeBefore, emptySheet, hide }) {
 	saveNote(file2.store, "");
 }
 
-// host/documentLock
 function withDocumentLock(milliseconds, work) {
 	const lock = LockService.getDocumentLock();
 	if (!lock.tryLock(milliseconds)) return { ran: false };
@@ -12002,7 +9837,6 @@ function withDocumentLock(milliseconds, work) {
 	}
 }
 
-// host/checkAgain
 var property3 = "labrow.check";
 var waitingProperty = "labrow.waiting";
 var longestWaitMs = 6e4;
@@ -12076,7 +9910,6 @@ function readNoted(words2) {
 	}
 }
 
-// host/emptyFile
 var ownPrefix = /^labrow/i;
 function emptyFile(file2, wish) {
 	const { share: say } = hostWords;
@@ -12108,11 +9941,7 @@ function stands(sheet, { plan, firstEntries = [] }) {
 		({ row, column, texts }) => texts.every((text, down) => cellText(cells[row - 1 + down]?.[column - 1]) === text.trim())
 	);
 }
-function removeOthers({
-	file: file2,
-	kept,
-	everything
-}) {
+function removeOthers({ file: file2, kept, everything }) {
 	const { spreadsheet, sheets } = file2;
 	const staying = [...kept.map(({ one }) => one), ...everything ? [] : otherSheets(file2)];
 	const leaving = sheets.filter((one) => !staying.includes(one));
@@ -12129,22 +9958,10 @@ function removeOthers({
 	for (const { one, name: name2 } of kept) if (!taken.includes(name2)) one.sheet.setName(name2);
 }
 
-// host/pages
 var pageNames = [
-	"preparation",
-	"labels",
-	"key",
-	"paper",
-	"period",
-	"done",
-	"particles",
-	"links",
-	"cover",
-	"guide",
-	"trial"
+	"preparation", "labels", "key", "paper", "period", "done", "particles", "links", "cover", "guide", "trial"
 ];
 
-// host/openPage
 var file = "Sidebar";
 var bodyStart = "<body>";
 var size = { width: 1e3, height: 720 };
@@ -12167,7 +9984,6 @@ function openPage({ page: name2, about: handed }) {
 function withMark(content, { name: name2, about }) { return content.replace(bodyStart, () => `<body data-page="${name2}" data-about="${escaped(about)}">`); }
 function escaped(text) { return text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`).replace(/\s+/g, " "); }
 
-// host/decimalMark
 function decimalMarkOf(locale) {
 	try {
 		return 0.5.toLocaleString(locale.replace("_", "-")).includes(",") ? "comma" : "point";
@@ -12176,13 +9992,11 @@ function decimalMarkOf(locale) {
 	}
 }
 
-// host/emptyFirstSheet
 function emptyFirstSheet({ spreadsheet, sheets: [first, ...others] }) {
 	const isAlone = first !== void 0 && others.length === 0 && spreadsheet.getNamedRanges().length === 0;
 	return isAlone && isUntouched(first.sheet) ? first : void 0;
 }
 
-// host/readBook
 function readBook(file2, { kinds: kinds2, ids = [], address = false }) {
 	settle();
 	const { spreadsheet, store, sheets } = file2;
@@ -12217,8 +10031,7 @@ function sheetRead(one) {
 	if (tag.kind !== "plan") one.cells = void 0;
 	const cells = cellsRead(one);
 	return {
-		id,
-		cells: cells.map((line) => line.map(cellSent)),
+		id, cells: cells.map((line) => line.map(cellSent)),
 		formulaEntries: tag.kind === "class" && cells.length > 0 ? formulaEntries(sheet, cells) : [],
 		mark: markOf(tag.kind, cells)
 	};
@@ -12228,7 +10041,6 @@ function formulaEntries(sheet, cells) {
 	return formulas.flatMap(([formula], index) => formula === void 0 || formula === "" ? [] : [index + 1]);
 }
 
-// host/readPlanSent
 var ownFunctions = ["CHECKTEAM"];
 var allowed = new Set([...ownFunctions, ...nativeFunctions]);
 var most = { rows: 5e3, columns: 200, items: 5e3, text: 5e3, formula: 4e3, name: 100 };
@@ -12303,19 +10115,13 @@ function readPlan(plan) {
 		looks: listOf(
 			plan.looks,
 			"looks",
-			(item, at) => ({
-				...readArea(item, at, bounds),
-				look: oneOf(fieldsOf(item, at).look, at, Object.keys(looks))
-			}),
+			(item, at) => ({ ...readArea(item, at, bounds), look: oneOf(fieldsOf(item, at).look, at, Object.keys(looks)) }),
 			most.items
 		),
 		formats: listOf(
 			plan.formats,
 			"formats",
-			(item, at) => ({
-				...readArea(item, at, bounds),
-				format: oneOf(fieldsOf(item, at).format, at, formats)
-			}),
+			(item, at) => ({ ...readArea(item, at, bounds), format: oneOf(fieldsOf(item, at).format, at, formats) }),
 			most.items
 		),
 		states: listOf(
@@ -12324,8 +10130,7 @@ function readPlan(plan) {
 			(item, at) => {
 				const rule = fieldsOf(item, at);
 				return {
-					areas: areas(rule.areas, at),
-					startsWith: words(rule.startsWith, at, most.name),
+					areas: areas(rule.areas, at), startsWith: words(rule.startsWith, at, most.name),
 					state: oneOf(rule.state, at, states)
 				};
 			},
@@ -12337,8 +10142,7 @@ function readPlan(plan) {
 			(item, at) => {
 				const choice = fieldsOf(item, at);
 				return {
-					area: readArea(choice.area, at, bounds),
-					options: listOf(choice.options, at, text, most.items),
+					area: readArea(choice.area, at, bounds), options: listOf(choice.options, at, text, most.items),
 					help: words(choice.help, at)
 				};
 			},
@@ -12361,8 +10165,7 @@ function readPlan(plan) {
 function readRowHeight(run, where, { rowCount }) {
 	const row = wholeNumber(run.row, where, { from: 1, to: rowCount });
 	return {
-		row,
-		rows: wholeNumber(run.rows, where, { from: 1, to: rowCount - row + 1 }),
+		row, rows: wholeNumber(run.rows, where, { from: 1, to: rowCount - row + 1 }),
 		height: wholeNumber(run.height, where, { from: 2, to: 2e3 })
 	};
 }
@@ -12382,8 +10185,7 @@ function readRole(role) {
 	const kind = oneOf(role.kind, "role", kinds);
 	const { className, lesson } = role;
 	return {
-		kind,
-		...className === void 0 ? {} : { className: words(className, "role") },
+		kind, ...className === void 0 ? {} : { className: words(className, "role") },
 		...lesson === void 0 ? {} : { lesson: words(lesson, "role", most.name) }
 	};
 }
@@ -12392,9 +10194,7 @@ function readArea(value, where, { rowCount, columnCount }) {
 	const row = wholeNumber(area.row, where, { from: 1, to: rowCount });
 	const column = wholeNumber(area.column, where, { from: 1, to: columnCount });
 	return {
-		row,
-		column,
-		rows: wholeNumber(area.rows, where, { from: 0, to: rowCount - row + 1 }),
+		row, column, rows: wholeNumber(area.rows, where, { from: 0, to: rowCount - row + 1 }),
 		columns: wholeNumber(area.columns, where, { from: 0, to: columnCount - column + 1 })
 	};
 }
@@ -12441,7 +10241,6 @@ function readFormulaSent(value, where) {
 	return formula;
 }
 
-// host/readWish
 var longestName = 100;
 var mostCells = 2e3;
 function readReadWish(given) {
@@ -12457,14 +10256,8 @@ function readApplyWish(given) {
 	const tabRead = tab === void 0 || tab === null ? void 0 : readTab(tab);
 	if (write === void 0 || one === void 0 || more === void 0 || tabRead === null) return void 0;
 	return {
-		...write,
-		...one,
-		also: more,
-		replace: replace === true,
-		show: show2 === true,
-		...tabRead === void 0 ? {} : { tab: tabRead },
-		...noteOf(note),
-		...lastOf(last)
+		...write, ...one, also: more, replace: replace === true, show: show2 === true,
+		...tabRead === void 0 ? {} : { tab: tabRead }, ...noteOf(note), ...lastOf(last)
 	};
 }
 function readOneSheet(given) {
@@ -12480,14 +10273,9 @@ function readAsideWish(given) {
 	const write = readWriteWish(given);
 	if (write === void 0 || !isId(sheetId) || !isName(keptName)) return void 0;
 	return {
-		...write,
-		sheetId,
-		keptName,
-		...isText(about) ? { about } : {},
-		remove: remove === true,
+		...write, sheetId, keptName, ...isText(about) ? { about } : {}, remove: remove === true,
 		...isId(next.sheetId) && isName(next.tab) ? { instead: { sheetId: next.sheetId, tab: next.tab } } : {},
-		...noteOf(note),
-		...lastOf(last)
+		...noteOf(note), ...lastOf(last)
 	};
 }
 function readCellsWish(given) {
@@ -12551,11 +10339,7 @@ function noteOf(given) {
 	if (given === void 0 || given === null) return {};
 	const { was, before, after } = record(given);
 	return {
-		note: {
-			...isText(was) ? { was } : {},
-			...isText(before) ? { before } : {},
-			...isText(after) ? { after } : {}
-		}
+		note: { ...isText(was) ? { was } : {}, ...isText(before) ? { before } : {}, ...isText(after) ? { after } : {} }
 	};
 }
 function lastOf(given) {
@@ -12563,10 +10347,8 @@ function lastOf(given) {
 	const { show: show2, madeBefore, emptySheet, hide } = record(given);
 	return {
 		last: {
-			show: isId(show2) ? show2 : null,
-			madeBefore: madeBefore === true,
-			emptySheet: isId(emptySheet) ? emptySheet : null,
-			hide: kindsOf(hide)
+			show: isId(show2) ? show2 : null, madeBefore: madeBefore === true,
+			emptySheet: isId(emptySheet) ? emptySheet : null, hide: kindsOf(hide)
 		}
 	};
 }
@@ -12582,7 +10364,6 @@ function isId(given) { return typeof given === "number" && Number.isInteger(give
 function kindsOf(given) { return isList(given) ? given.filter(isText) : []; }
 function isPlace(given) { return isId(given) && given >= 1; }
 
-// host/show
 function show(wish) {
 	const file2 = fileInRun(openSpreadsheet());
 	const sheet = sheetById(file2, wish.sheetId)?.sheet;
@@ -12601,7 +10382,6 @@ function bringToFront(file2, sheet, { cell, hide }) {
 	return done(null);
 }
 
-// host/tryHost
 function tryHost({ steps }) {
 	const spreadsheet = openSpreadsheet();
 	return done(
@@ -12626,11 +10406,7 @@ function act(spreadsheet, { do: what, sheetId }) {
 	return what === "begin" ? shown : scratchSheets(spreadsheet).length;
 }
 function startOf(spreadsheet, on) { return on === "sheet" ? scratchSheets(spreadsheet)[0] : {
-	file: spreadsheet,
-	app: SpreadsheetApp,
-	lock: LockService,
-	store: PropertiesService,
-	session: Session,
+	file: spreadsheet, app: SpreadsheetApp, lock: LockService, store: PropertiesService, session: Session,
 	tools: Utilities
 }[on]; }
 var ofFile = /^(getId|getSpreadsheet(Locale|TimeZone)|[gs]etRecalculationInterval)$/;
@@ -12666,7 +10442,6 @@ function kindOf(given) {
 	return kind === "Date" || given === null || given === void 0 ? kind : `${kind} ${String(given)}`;
 }
 
-// host/writeCells
 function writeCells(file2, { cells }) {
 	const runs = runsOf(file2, cells);
 	if (runs === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
@@ -12711,7 +10486,6 @@ function runsOf(file2, cells) {
 	return runs;
 }
 
-// host/writing
 var patienceMs = 2e3;
 function writing({ seen, read: read2 }, work) {
 	return onDesk((file2) => {
@@ -12730,7 +10504,6 @@ function writing({ seen, read: read2 }, work) {
 	});
 }
 
-// host/menu
 function openSidebar_() {
 	ui().showSidebar(HtmlService.createHtmlOutputFromFile("Sidebar").setTitle(hostWords.title));
 }
@@ -12748,7 +10521,6 @@ function tell(message) {
 	openSpreadsheet().toast(message, hostWords.title);
 }
 
-// host/main
 var endpoints_ = {
 	readBook: function(version, wish) { return asked(version, readReadWish(wish), (read2) => onDesk((file2) => done(readBook(file2, read2)))); },
 	applySheet: function(version, wish) { return asked(version, readApplyWish(wish), (read2) => writing(read2, (file2) => applyCall(file2, read2))); },
@@ -12785,10 +10557,9 @@ return { buildSampleFromMenu_, checkAgainFromMenu_, endpoints_, openSidebar_, se
 const { cellText, classColumns, classMarker, countedColumn, countedEntry, pollColumns, pollMarker, pollRows } = part("host/countedEntry");
 
 
-// host/dayOf
+// From host
 function dayOf(spreadsheet, moment) { return Utilities.formatDate(new Date(moment), spreadsheet.getSpreadsheetTimeZone(), "yyyy-MM-dd"); }
 
-// host/notePollDay
 function notePollDay({ range }) {
 	if (range.getLastColumn() > pollColumns.openLine) return;
 	const sheet = range.getSheet();
@@ -12804,7 +10575,6 @@ function notePollDay({ range }) {
 	});
 }
 
-// host/onEdit
 var earlierEntry = classColumns.entry - 1;
 function onEdit_(event) {
 	try {
@@ -12824,12 +10594,7 @@ function entered(event, first) {
 		countRows({ sheet, firstRow: range.getRow(), rowCount: range.getNumRows(), shift });
 	} else if (before === pollMarker) notePollDay(event);
 }
-function countRows({
-	sheet,
-	firstRow,
-	rowCount,
-	shift
-}) {
+function countRows({ sheet, firstRow, rowCount, shift }) {
 	const counted = countedColumn - shift;
 	const rows = sheet.getRange(firstRow, 1, rowCount, counted).getValues();
 	const textIn = (cells, column) => cellText(cells[column - shift - 1]);
@@ -12864,7 +10629,7 @@ return { onEdit_ };
 const { hostWords, ui } = part("host/words");
 
 
-// host/onOpen
+// From host
 function onOpen_() {
 	const { menu, title } = hostWords;
 	ui().createMenu(title).addItem(menu.openSidebar, "openSidebar").addItem(menu.buildSample, "buildSampleFromMenu").addItem(menu.checkAgain, "checkAgainFromMenu").addItem(menu.selfCheck, "selfCheckFromMenu").addToUi();

@@ -4,6 +4,7 @@ import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
 import type { ClassSetup } from '../../lab/lesson/setup.ts';
 import { numbersForTeams } from '../../lab/numbers/numbersForTeams.ts';
 import { addedHints } from '../../workbook/addedHints.ts';
+import { withLessonMark } from '../../workbook/lessonMark.ts';
 import { neutralLesson } from '../../workbook/neutralLesson.ts';
 import { planHelpSheet } from '../../workbook/planHelpSheet.ts';
 import { planPlanSheet } from '../../workbook/planPlanSheet.ts';
@@ -50,7 +51,7 @@ export function* emptyCopy(
   const keptName = (one: SheetPlan) => deskWords.keptName(one.name, stampOf(book));
   // A file that begins anew begins with a lesson of its own.
   const id = freshLessonId(book);
-  const planSheet = { ...planPlanSheet(lesson, names), role: ofLesson({ kind: 'plan' }, id) };
+  const planSheet = withLessonMark({ ...planPlanSheet(lesson, names), role: ofLesson({ kind: 'plan' }, id) });
   const help = wish.keepHints ? helpAnew(book, planHelpSheet(lesson, names)) : undefined;
   const note: BuildNote = {
     ...newNote(emptied(book, wish.removeOthers), {
