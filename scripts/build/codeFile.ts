@@ -1,6 +1,7 @@
 import { parse } from 'acorn';
 import type { PublicFunction } from '../../src/functions/entry.ts';
 import { declarations } from '../generate/declarations.ts';
+import { inFewerLines } from './inFewerLines.ts';
 import { base, type Part, partsOf } from './parts.ts';
 
 /** Rooms of the host that are compiled on their own: a menu or a counted try should not wait for the desk. */
@@ -42,7 +43,7 @@ export async function codeFile(
       )
       .join('\n'),
   ].join('\n');
-  return withTabs(code);
+  return withTabs(inFewerLines(code));
 }
 
 /**

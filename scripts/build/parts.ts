@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs';
-import { basename, join, relative } from 'node:path';
+import { basename, dirname, join, relative } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import {
   type ArrowFunctionExpression,
@@ -174,7 +174,8 @@ interface Edit {
 
 /**
  * Turns a chunk's imports into requests for parts, its exports into what it returns, and its arrows into functions. Above
- * each module its name stays, as in `// chemistry/ions`; what esbuild notes for itself goes.
+ * the modules of a folder its name stands, as in `// From chemistry`: each is named after what it holds. What esbuild notes
+ * for itself goes.
  */
 function bodyOf(chunk: string, nameOf: (file: string) => string): string {
   const program = parse(chunk, { ecmaVersion: 2020, sourceType: 'module' });
@@ -196,9 +197,15 @@ function bodyOf(chunk: string, nameOf: (file: string) => string): string {
   if (changed) throw new Error(`${changed} is exported and changed after that; export a function that reads it.`);
   let body = chunk;
   for (const { start, end, text } of edits.reverse()) body = body.slice(0, start) + text + body.slice(end);
+  let above = '';
   return body
     .trim()
-    .replace(/^\/\/ (?:src|node_modules)\/\S+$/gm, (line) => `// ${moduleName(line.slice(3))}`)
+    .replace(/^\/\/ ((?:src|node_modules)\/\S+)\n/gm, (_, path: string) => {
+      const folder = dirname(moduleName(path));
+      if (folder === above) return '';
+      above = folder;
+      return `// From ${folder}\n`;
+    })
     .replace(/\/\* @__PURE__ \*\/ /g, '');
 }
 

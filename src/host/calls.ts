@@ -29,7 +29,7 @@ export type CellSent = string | number | boolean | { readonly date: number };
 interface TagSeen {
   readonly kind: SheetKind;
   readonly className?: string;
-  readonly lesson?: string;
+  readonly lesson?: string | undefined;
   readonly layout: number;
   readonly state: 'building' | 'built' | 'leaving' | 'kept' | 'away';
   readonly activity?: string;

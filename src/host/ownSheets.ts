@@ -14,7 +14,7 @@ export interface SheetTag {
   readonly kind: SheetRole['kind'];
   readonly className?: string;
   /** The lesson that it belongs to; none for what all lessons share, and in files from before there were several. */
-  readonly lesson?: string;
+  readonly lesson?: string | undefined;
   readonly layout: number;
   /**
    * `building`: its writing began and has not ended. `leaving`: an old sheet whose place a new one is taking.

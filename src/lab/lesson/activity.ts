@@ -117,7 +117,7 @@ export interface SafetyStep extends StepBase {
   readonly topic: SafetyTopic;
   readonly substance: Substance;
 }
-export type SafetyTopic = 'splash' | 'waste';
+type SafetyTopic = 'splash' | 'waste';
 
 export type Step =
   | CalculatedStep

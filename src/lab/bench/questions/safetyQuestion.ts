@@ -4,7 +4,7 @@ import type { Shown } from '../../lesson/activity.ts';
  * One answer offered, in so few words that it stands in one line. `right` is what a team reads where the hazards of what it
  * handles make it the right one, left out where it never is; `ask` where another one is, and names none.
  */
-export interface SafetyOption {
+interface SafetyOption {
   readonly id: string;
   readonly text: string;
   readonly right?: string;
