@@ -242,6 +242,8 @@ export interface EmptyWish {
   readonly keepHints: boolean;
   /** Sheets that are not ours go as well. */
   readonly removeOthers: boolean;
+  /** For a new term of one’s own: classes and teams keep their names. */
+  readonly keepTeams?: boolean;
 }
 export interface TeamsView {
   readonly classes: readonly {

@@ -58,7 +58,11 @@ function readTag(words: string): SheetTag | undefined {
 function tagByContents(one: SheetInRun): SheetTag | undefined {
   const found = recognisedSheet(cellsRead(one));
   if (found === undefined) return undefined;
-  return { ...found, state: hostWords.isKeptName(one.sheet.getName()) ? 'kept' : 'built' };
+  const name = one.sheet.getName();
+  return {
+    ...found,
+    state: hostWords.isKeptName(name) ? 'kept' : hostWords.isAwayName(name) ? 'away' : 'built',
+  };
 }
 
 /**

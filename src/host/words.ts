@@ -20,6 +20,8 @@ export const hostWords = {
   protection: 'Labrow: warns before anything but a tinted cell is changed',
   /** Whether a sheet bears a dated name that it got when it was kept, with or without a number behind it. */
   isKeptName: (name: string) => /, kept \d{4}-\d\d-\d\d/.test(name),
+  /** Whether a sheet bears the name that it got when it was put away with its lesson. */
+  isAwayName: (name: string) => /, lesson of /.test(name),
   /** In a sheet that was put aside. */
   kept: {
     alone: 'Kept as it was. What is typed here is no longer checked.',

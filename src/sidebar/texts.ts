@@ -842,6 +842,8 @@ export const texts = {
     removeOthersHint: 'Otherwise they stay, with everything in them.',
     keepHints: 'Keep my own hints and links in Help',
     keepHintsHint: 'Read them first: colleagues get them as they are.',
+    keepTeams: 'Keep the names of my classes and teams',
+    keepTeamsHint: 'For a new term of your own: classes and teams stay, the people in them and all else go.',
     isCopy: 'This is the copy, not the file that my classes work in',
     isCopyHint: 'You cannot undo this.',
     notTicked: 'First tick that this is the copy.',

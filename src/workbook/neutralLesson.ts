@@ -15,9 +15,16 @@ const number = /^[\d.,]+( ?[%a-z]{1,3})?$/i;
 
 /**
  * The lesson as it may be given on: settings, shelf and numbers as they are, with counted names in place of those of
- * classes and teams, keys of our own, and nothing of what people added to the Plan besides. Practice stays behind.
+ * classes and teams, keys of our own, and nothing of what people added to the Plan besides. For a new term classes and
+ * teams keep their names. Practice stays behind.
  */
-export function neutralLesson({ teams: lines, ...reading }: PlanReading, activity: Activity): Lesson {
+export function neutralLesson(
+  { teams: lines, ...reading }: PlanReading,
+  activity: Activity,
+  { keepsNames = false } = {},
+): Lesson {
+  const nameOfClass = (name: string, number: number) => (keepsNames ? name : words.share.className(number));
+  const nameOfTeam = (name: string, number: number) => (keepsNames ? name : words.share.team(number));
   const ofTeams = lines.filter(isTeam);
   const classes = classNames({ teams: ofTeams });
   const givenNames = activity.givens.map(({ name }) => name);
@@ -30,8 +37,8 @@ export function neutralLesson({ teams: lines, ...reading }: PlanReading, activit
     for (const name of givenNames) givens[name] = line.givens[name] ?? '';
     return {
       key: `c${place + 1}-t${teamNumber}`,
-      className: words.share.className(place + 1),
-      team: words.share.team(teamNumber),
+      className: nameOfClass(line.className, place + 1),
+      team: nameOfTeam(line.team, teamNumber),
       givens,
     };
   });
@@ -43,9 +50,11 @@ export function neutralLesson({ teams: lines, ...reading }: PlanReading, activit
       ...reading.setup,
       givens,
       settings,
-      classes: classes.map((_, index) => ({
-        name: words.share.className(index + 1),
-        teams: Array.from({ length: teamsSoFar[index] ?? 0 }, (__, team) => words.share.team(team + 1)),
+      classes: classes.map((name, index) => ({
+        name: nameOfClass(name, index + 1),
+        teams: ofTeams
+          .filter(({ className }) => className === name)
+          .map(({ team }, place) => nameOfTeam(team, place + 1)),
       })),
     },
     activity,

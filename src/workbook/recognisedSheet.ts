@@ -21,6 +21,15 @@ export interface RecognisedSheet extends SheetRole {
  * in one row, count as evidence; a title alone does not, since anybody may call a sheet of their own so.
  */
 export function recognisedSheet(cells: Cells): RecognisedSheet | undefined {
+  const found = kindOf(cells);
+  const lesson = cells
+    .slice(0, 3)
+    .flatMap((line) => line.map(cellText))
+    .find((mark) => /^\d{4}-\d\d-\d\d\.\d+$/.test(mark));
+  return found && lesson !== undefined ? { ...found, lesson } : found;
+}
+
+function kindOf(cells: Cells): RecognisedSheet | undefined {
   const at = (row: number, column: number): string => cellText(cells[row - 1]?.[column - 1]);
   if (at(1, 1) === scratchSheet.mark) return undefined;
   const shift = classShift(cells);

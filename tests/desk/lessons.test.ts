@@ -157,6 +157,28 @@ describe('the next lesson', () => {
     expect(rows[0]?.join(' ')).not.toMatch(/Ana|Ben|Otter/);
     expect(file.sheetCalled('Record').cells.some((line) => line.includes(moss))).toBe(false);
   });
+  it('ends a row of the Record whose writing stopped, and leaves one in which somebody has other words', () => {
+    valueIn(
+      file.call(
+        'saveRecord',
+        valueIn(file.call('readRecord')).classes.map(({ proposal }) => ({ entry: proposal, base: null })),
+      ),
+    );
+    const record = file.sheetCalled('Record');
+    const row = record.cells.findIndex((line) => line.includes(fern)) + 1;
+    const whole = JSON.stringify(record.cells[row - 1]);
+    const last = (record.cells[row - 1] ?? []).findLastIndex((cell) => cell !== '') + 1;
+    const cut = copyOf(file);
+    cut.put('Record', row, last, '');
+    next(on(cut, days.second), other(fern));
+    expect(JSON.stringify(cut.sheetCalled('Record').cells[row - 1])).toBe(whole);
+    const changed = copyOf(file);
+    changed.put('Record', row, last, '');
+    changed.put('Record', row, 4, 'Our own aim.');
+    const before = JSON.stringify(changed.sheetCalled('Record').cells[row - 1]);
+    next(on(changed, days.second), other(fern));
+    expect(JSON.stringify(changed.sheetCalled('Record').cells[row - 1])).toBe(before);
+  });
   it('is for the classes that are ticked, and leaves the others at their lesson', () => {
     const before = JSON.stringify(file.sheetCalled(fern).cells);
     next(on(file, days.second), other(moss));
@@ -349,4 +371,20 @@ describe('the sample', () => {
       file.state.sheets.filter(({ tag }) => tag?.lesson !== undefined && tag.lesson !== `${days.second}.2`),
     ).toEqual([]);
   });
+});
+
+it('a new term takes the classes and teams of all lessons along, and nothing else', () => {
+  next(on(file, days.second), other(moss));
+  const wish = { fileName: 'Invented school', keepHints: false, removeOthers: true, keepTeams: true };
+  file.finish(file.call('emptyCopy', wish));
+  const { classes, lessons, awayCount } = valueIn(file.call('readLesson'));
+  expect(classes).toEqual([fern, moss]);
+  expect([lessons.length, awayCount]).toEqual([1, 0]);
+  expect(valueIn(file.call('readTeams')).classes.map(({ teams }) => teams.map(({ team }) => team))).toEqual([
+    ['Otter', 'Heron'],
+    ['Newt'],
+  ]);
+  const words = JSON.stringify(file.state.sheets.map(({ cells }) => cells));
+  expect(words).not.toMatch(/Ana|119\.0|2026-03-0/);
+  expect(file.names().filter((name) => /Record|kept|lesson of/.test(name))).toEqual([]);
 });

@@ -282,3 +282,96 @@ describe('the moments of the day', () => {
     expect(filled.size).toBe(1);
   });
 });
+
+describe('the next lesson', () => {
+  const line = (begun: string, ...classes: readonly string[]) => ({
+    id: `${begun}.1`,
+    begun,
+    activity: 'A stock solution and its dilution',
+    substance: 'KBr',
+    classes,
+    entries: 12,
+    invented: false,
+  });
+  const [second, fourth] = ['Second period', 'Fourth period'] as const;
+  const lessons = {
+    today: '2026-03-09',
+    inUse: [line('2026-03-02', second, fourth)],
+    away: [line('2026-02-16', second)],
+    classes: builtLesson.setup.classes.map((one, place) => ({
+      ...one,
+      lesson: '2026-03-02.1',
+      begun: '2026-03-02',
+      people: place === 0 ? 7 : 2,
+    })),
+  };
+  const lived: FakeAnswers = {
+    ...answers,
+    readLesson: value(good({ ...builtLesson, awayCount: 1 })),
+    readLessons: value(good(lessons)),
+    nextLesson: value(good(building(1))),
+    openEarlier: value(good(building(1))),
+    continueBuild: value(good(building(5))),
+  };
+  const { next } = texts;
+  /** Presses a button, and counts. */
+  const presser = (opened: Page) => {
+    let count = 0;
+    return {
+      press: async (name: string) => {
+        await opened.getByRole('button', { name, exact: true }).click();
+        count += 1;
+      },
+      presses: () => count,
+    };
+  };
+
+  it('is three presses away with the defaults, for the classes that are ticked and with other numbers', async () => {
+    const opened = await openSidebar({ answers: lived });
+    const { press, presses } = presser(opened);
+    await opened.getByText('Talk first to Basalt').waitFor();
+    await press(texts.moments.before);
+    await press(next.button);
+    await opened.getByLabel(fourth).waitFor();
+    expect(await accessibilityFaults(opened)).toEqual([]);
+    await press(next.build);
+    await isBuilt(opened);
+    expect(presses()).toBe(3);
+    const [setup, wish] = (await callsOf(opened)).find(({ name }) => name === 'nextLesson')?.args ?? [];
+    const { classes, settings } = setup as Setup;
+    expect(classes).toEqual(builtLesson.setup.classes);
+    expect(settings.seed).toBe(String(Number(builtLesson.setup.settings.seed) + 1));
+    expect(wish).toEqual({ takesPeople: false });
+  });
+
+  it('leaves out a class without its tick, keeps the numbers without theirs, and counts the people it takes out', async () => {
+    const opened = await openSidebar({ answers: lived });
+    const { press } = presser(opened);
+    await opened.getByText('Talk first to Basalt').waitFor();
+    await press(texts.moments.before);
+    await press(next.button);
+    await opened.getByLabel(next.people(9)).waitFor();
+    await opened.getByLabel(second).uncheck();
+    await opened.getByLabel(next.numbers).uncheck();
+    await opened.getByLabel(next.people(2)).check();
+    await press(next.build);
+    await isBuilt(opened);
+    const [setup, wish] = (await callsOf(opened)).find(({ name }) => name === 'nextLesson')?.args ?? [];
+    expect((setup as Setup).classes.map(({ name }) => name)).toEqual([fourth]);
+    expect((setup as Setup).settings.seed).toBe(builtLesson.setup.settings.seed);
+    expect(wish).toEqual({ takesPeople: true });
+  });
+
+  it('has the earlier ones behind a press, each with one more to open it', async () => {
+    const opened = await openSidebar({ answers: lived });
+    const { press, presses } = presser(opened);
+    await opened.getByText('Talk first to Basalt').waitFor();
+    await press(texts.moments.before);
+    await press(next.earlier);
+    await opened.getByText('Second period · KBr').waitFor();
+    await press(next.open([second]));
+    await isBuilt(opened);
+    expect(presses()).toBe(3);
+    expect((await callsOf(opened)).find(({ name }) => name === 'openEarlier')?.args).toEqual(['2026-02-16.1']);
+  });
+});

@@ -18,6 +18,8 @@ const named = new Set([
   texts.classNow.close,
   ...Object.values(texts.states).map(({ word }) => word),
   texts.plan.safety,
+  texts.next.button,
+  texts.next.earlier,
   texts.classNow.close,
 ]);
 const known = new Set([...named].map((name) => String(name).toLowerCase()));

@@ -1,8 +1,8 @@
 import { layoutFits } from '../../workbook/layoutFits.ts';
+import { withLessonMark } from '../../workbook/lessonMark.ts';
 import { planPlanSheet } from '../../workbook/planPlanSheet.ts';
 import { classNames } from '../../workbook/planWorkbook.ts';
 import { newSheetNames } from '../../workbook/sheetNames.ts';
-import type { SheetPlan } from '../../workbook/workbook.ts';
 import { ask, type Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import { type File, noted } from '../file/look.ts';
@@ -33,7 +33,8 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
   const role = ofLesson({ kind: 'plan' }, id);
   const there = sheetToRead(book, role);
   const name = nameOf(book, newNote(whole, { lesson, wish }), role);
-  const plan: SheetPlan = { ...planPlanSheet(lesson, { ...newSheetNames(classNames(lesson)), plan: name }), role };
+  const named = { ...newSheetNames(classNames(lesson)), plan: name };
+  const plan = withLessonMark({ ...planPlanSheet(lesson, named), role });
   // Where a new Plan takes the place of one that is kept, every sheet has to look at the new one.
   const isAnew = there !== undefined && (replacesPlan || layoutFits(plan, cellsOf(there)) === 'other');
   const note = newNote(whole, { lesson, wish: isAnew ? withoutJoins(wish) : wish });

@@ -1,4 +1,5 @@
 import type { Lesson, SheetNames } from '../../workbook/lesson.ts';
+import { withLessonMark } from '../../workbook/lessonMark.ts';
 import { planClassSheet } from '../../workbook/planClassSheet.ts';
 import { helpLinesFor, planHelpSheet } from '../../workbook/planHelpSheet.ts';
 import { planPlanSheet } from '../../workbook/planPlanSheet.ts';
@@ -42,13 +43,13 @@ export function sheetPlan({
     case 'help':
       return planHelpSheet(lesson, names, helpLines({ book, lesson }));
     case 'prepare':
-      return { ...planPrepareSheet(lesson, names, places), role };
+      return withLessonMark({ ...planPrepareSheet(lesson, names, places), role });
     case 'progress':
       return progressPlan({ book, note, lesson, names, places });
     case 'class':
       return classPlan({ book, task, lesson, names, places });
     default:
-      return { ...planPlanSheet(lesson, names), role };
+      return withLessonMark({ ...planPlanSheet(lesson, names), role });
   }
 }
 
@@ -125,7 +126,7 @@ function classPlan({
     ...(keepsRows ? { linkRows: found.linkRows } : {}),
   });
   // The sheet is found by the name that it was first built with, whatever the class is called by now.
-  return { ...plan, role };
+  return withLessonMark({ ...plan, role });
 }
 
 /** What the class of these teams is called in the Plan; undefined where none of them is in it any more. */

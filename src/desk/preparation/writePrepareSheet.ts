@@ -1,3 +1,4 @@
+import { withLessonMark } from '../../workbook/lessonMark.ts';
 import { planPrepareSheet } from '../../workbook/planPrepareSheet.ts';
 import { words } from '../../workbook/words.ts';
 import { ask, type Work } from '../file/ask.ts';
@@ -21,14 +22,14 @@ export const writePrepareSheet = (file: File, stay?: unknown): Work<Outcome<null
     const { setup, teams, givenNames, invented } = plan;
     const name = sheetInUse(book, { kind: 'prepare' })?.name ?? words.prepare.sheet;
     const answer = yield* ask('applySheet', {
-      plan: {
+      plan: withLessonMark({
         ...planPrepareSheet(
           { setup, activity, teams, givenNames, invented },
           { prepare: name, plan: sheet.name },
           plan.places,
         ),
         role: ofLesson({ kind: 'prepare' }, shown?.id ?? ''),
-      },
+      }),
       keptName: deskWords.keptName(name, stampOf(book)),
       seen: seenOf(sheet),
       read: { kinds: ['plan', 'prepare'] },

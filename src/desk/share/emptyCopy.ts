@@ -1,15 +1,20 @@
 import type { EmptyFileWish } from '../../host/calls.ts';
 import { activityWanted } from '../../lab/lesson/activityWanted.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
+import type { ClassSetup } from '../../lab/lesson/setup.ts';
+import { numbersForTeams } from '../../lab/numbers/numbersForTeams.ts';
 import { addedHints } from '../../workbook/addedHints.ts';
+import { withLessonMark } from '../../workbook/lessonMark.ts';
 import { neutralLesson } from '../../workbook/neutralLesson.ts';
 import { planHelpSheet } from '../../workbook/planHelpSheet.ts';
 import { planPlanSheet } from '../../workbook/planPlanSheet.ts';
 import { classNames } from '../../workbook/planWorkbook.ts';
+import type { PlanReading } from '../../workbook/readLesson.ts';
 import { newSheetNames } from '../../workbook/sheetNames.ts';
 import type { SheetPlan } from '../../workbook/workbook.ts';
 import { type BuildNote, stateOf } from '../building/buildNote.ts';
 import { newNote } from '../building/buildTasks.ts';
+import { classesInUse } from '../classes/classesInUse.ts';
 import { ask, type Work } from '../file/ask.ts';
 import { type Book, bookAfter } from '../file/book.ts';
 import { stampOf } from '../file/dayIn.ts';
@@ -17,8 +22,8 @@ import { allKinds, type File, look } from '../file/look.ts';
 import { cellsOf, sheetToRead } from '../file/sheets.ts';
 import { seenOf } from '../file/writing.ts';
 import { bookShown, freshLessonId, ofLesson } from '../lesson/lessonsInFile.ts';
-import { planOf } from '../lesson/planInFile.ts';
-import { done, type Outcome, problem } from '../outcome.ts';
+import { planInFile, planOf } from '../lesson/planInFile.ts';
+import { done, numbersProblem, type Outcome, problem } from '../outcome.ts';
 import type { BuildState, EmptyWish } from '../views.ts';
 import { deskWords } from '../words.ts';
 
@@ -39,12 +44,14 @@ export function* emptyCopy(
   const { reading, sheet } = plan.value;
   const activity = lessonActivity(reading.setup.settings);
   if (activity === undefined) return problem(deskWords.share.noLesson);
-  const lesson = neutralLesson(reading, activityWanted(activity, reading));
+  const all = wish.keepTeams === true ? withAllClasses(book, reading) : done(reading);
+  if (!all.ok) return all;
+  const lesson = neutralLesson(all.value, activityWanted(activity, reading), { keepsNames: wish.keepTeams === true });
   const names = newSheetNames(classNames(lesson));
   const keptName = (one: SheetPlan) => deskWords.keptName(one.name, stampOf(book));
   // A file that begins anew begins with a lesson of its own.
   const id = freshLessonId(book);
-  const planSheet = { ...planPlanSheet(lesson, names), role: ofLesson({ kind: 'plan' }, id) };
+  const planSheet = withLessonMark({ ...planPlanSheet(lesson, names), role: ofLesson({ kind: 'plan' }, id) });
   const help = wish.keepHints ? helpAnew(book, planHelpSheet(lesson, names)) : undefined;
   const note: BuildNote = {
     ...newNote(emptied(book, wish.removeOthers), {
@@ -69,6 +76,17 @@ export function* emptyCopy(
   file.book = bookAfter(undefined, answer.value.reading, allKinds);
   file.lesson = id;
   return done({ ...stateOf(note), left: answer.value.left });
+}
+
+/** The Plan with the classes of all lessons, whose teams all get numbers of this one. */
+function withAllClasses(book: Book, reading: PlanReading): Outcome<PlanReading> {
+  const classes = classesInUse(book).flatMap(({ name, lesson }): readonly ClassSetup[] => {
+    const plan = planInFile(lesson.book);
+    return plan.state === 'there' ? plan.reading.setup.classes.filter((one) => one.name === name) : [];
+  });
+  const setup = { ...reading.setup, classes };
+  const numbers = numbersForTeams(setup);
+  return numbers.ok ? done({ ...reading, setup, teams: numbers.value.teams }) : numbersProblem(numbers.error);
 }
 
 /** Help as it is to be, with lines that the teacher added by hand below the planned ones. */
@@ -99,5 +117,6 @@ function readWish(given: unknown): EmptyWish {
     fileName: typeof wish.fileName === 'string' ? wish.fileName.trim() : '',
     keepHints: wish.keepHints === true,
     removeOthers: wish.removeOthers === true,
+    keepTeams: wish.keepTeams === true,
   };
 }

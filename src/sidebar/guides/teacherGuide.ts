@@ -37,6 +37,7 @@ export const teacherGuide: Guide = {
         `“${views.particles}” shows what the numbers mean: equal volumes before and after the dilution, as a page to project.`,
         `“${views.poll}” asks the class how it went, in four short statements.`,
         `“${views.record}” writes the day’s entry for your school. Read it, change what you like, keep it.`,
+        `“${texts.next.button}” in “${views.plan}” begins the next one for the classes that you tick. Teams and their people go along; the lesson before is put away with all entries, and “${texts.next.earlier}” brings it back.`,
       ],
     },
     {

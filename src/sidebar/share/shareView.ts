@@ -76,6 +76,7 @@ export function shareView(builder: Builder): View {
       hint: say.removeOthersHint,
       checked: false,
     });
+    const teams = checkbox({ id: 'share-teams', label: say.keepTeams, hint: say.keepTeamsHint, checked: false });
     const isCopy = checkbox({ id: 'share-copy', label: say.isCopy, hint: say.isCopyHint, checked: false });
     const trouble = element('div', {});
     const status = element('p', { class: 'waiting', role: 'status' });
@@ -91,6 +92,7 @@ export function shareView(builder: Builder): View {
         fileName: name.control.value,
         keepHints: hints.control.checked,
         removeOthers: others.control.checked,
+        ...(teams.control.checked ? { keepTeams: true } : {}),
       };
       const outcome = await waiting(status, texts.build.first, askDesk('emptyCopy', wish));
       if (outcome.ok) {
@@ -110,6 +112,7 @@ export function shareView(builder: Builder): View {
       element('p', { class: 'hint' }, say.stays),
       ...(otherSheets.length > 0 ? [element('p', {}, say.otherSheets(otherSheets)), others.root] : []),
       hints.root,
+      teams.root,
       ...(entriesToday > 0 ? [element('p', { class: 'notice problem' }, say.entries(entriesToday))] : []),
       name.root,
       isCopy.root,
