@@ -8272,8 +8272,8 @@ var classColumns = {
 };
 var countedColumn = classColumns.givens;
 var classMarker = "Labrow class";
-var checksMark = { row: 1, column: classColumns.givens + 1, text: "by sidebar" };
 var classRows = { headings: 1, title: 2, banner: 3, caution: 4, note: 5, find: 6, firstLink: 7 };
+var checksMark = { row: classRows.banner, column: classColumns.givens, text: "by sidebar" };
 var cautionRows = 4;
 var prepareCells = {
 	freshness: { row: 2, column: 1 }, planNow: { row: 1, column: 8 }, planThen: { row: 2, column: 8 }
@@ -8285,7 +8285,7 @@ var pollMarker = "Labrow poll";
 // From host
 function countedEntry(entry) { return `“${entry}`; }
 
-return { cellText, layoutVersion, classColumns, countedColumn, classMarker, checksMark, classRows, cautionRows, prepareCells, pollColumns, pollRows, pollMarker, countedEntry };
+return { cellText, layoutVersion, classColumns, countedColumn, classMarker, classRows, checksMark, cautionRows, prepareCells, pollColumns, pollRows, pollMarker, countedEntry };
 },
 // Part host/words: host/spreadsheet, workbook/restWords, workbook/scratchSheet
 "host/words"(part) {

@@ -41,14 +41,14 @@ export const countedColumn = classColumns.givens;
 /** Stands in the first row of a class sheet, with the layout version beside it: the trigger knows the sheet by it. */
 export const classMarker = 'Labrow class';
 
-/** Stands in a class sheet whose checks are texts that the sidebar writes, and formulas nowhere. */
-export const checksMark = { row: 1, column: classColumns.givens + 1, text: 'by sidebar' } as const;
-
 /**
  * Rows above the blocks of a class sheet. The first is the headings of all columns and stays in view; behind the links
  * follow a heading and `cautionRows` rows of cautions, and a blank row.
  */
 export const classRows = { headings: 1, title: 2, banner: 3, caution: 4, note: 5, find: 6, firstLink: 7 } as const;
+
+/** Stands in a class sheet whose checks are texts that the sidebar writes, and formulas nowhere. */
+export const checksMark = { row: classRows.banner, column: classColumns.givens, text: 'by sidebar' } as const;
 /** A substance is handled in two forms at most; where they need more room than a row has, each goes on in a second one. */
 export const cautionRows = 4;
 

@@ -327,17 +327,11 @@ export function planClassSheet({
     {
       row: classRows.headings,
       column: at.key,
-      cells: [
-        [
-          text(classMarker),
-          text(String(layoutVersion)),
-          { kind: 'sheet id' },
-          bySidebar ? text(checksMark.text) : blank,
-        ],
-      ],
+      cells: [[text(classMarker), text(String(layoutVersion)), { kind: 'sheet id' }]],
     },
     { row: classRows.title, column: at.key, cells: [[text(keyGiven), blank, ...givens.map(text)]] },
     { row: classRows.title, column: rowNameColumn + 1, cells: [ofTeam.map(text)] },
+    { row: checksMark.row, column: checksMark.column, cells: [[bySidebar ? text(checksMark.text) : blank]] },
     { row: cautionsRow, column: 1, cells: [[text(words.class.allCautions), text(cautions.last)]] },
     { row: cautionsRow + 1, column: 1, cells: toldCautions.map(({ title, task }) => [title, task].map(text)) },
     {
