@@ -8302,6 +8302,8 @@ var hostWords = {
 	protection: "Labrow: warns before anything but a tinted cell is changed",
 	/** Whether a sheet bears a dated name that it got when it was kept, with or without a number behind it. */
 	isKeptName: function(name) { return /, kept \d{4}-\d\d-\d\d/.test(name); },
+	/** Whether a sheet bears the name that it got when it was put away with its lesson. */
+	isAwayName: function(name) { return /, lesson of /.test(name); },
 	/** In a sheet that was put aside. */
 	kept: {
 		alone: "Kept as it was. What is typed here is no longer checked.",
@@ -8714,6 +8716,11 @@ var sheetHeadings = {
 };
 
 function recognisedSheet(cells) {
+	const found = kindOf(cells);
+	const lesson = cells.slice(0, 3).flatMap((line) => line.map(cellText)).find((mark) => /^\d{4}-\d\d-\d\d\.\d+$/.test(mark));
+	return found && lesson !== void 0 ? { ...found, lesson } : found;
+}
+function kindOf(cells) {
 	const at = (row, column) => cellText(cells[row - 1]?.[column - 1]);
 	if (at(1, 1) === scratchSheet.mark) return void 0;
 	const shift = classShift(cells);
@@ -8750,7 +8757,8 @@ function readTag(words2) {
 function tagByContents(one) {
 	const found = recognisedSheet(cellsRead(one));
 	if (found === void 0) return void 0;
-	return { ...found, state: hostWords.isKeptName(one.sheet.getName()) ? "kept" : "built" };
+	const name2 = one.sheet.getName();
+	return { ...found, state: hostWords.isKeptName(name2) ? "kept" : hostWords.isAwayName(name2) ? "away" : "built" };
 }
 function ownSheets(file2) {
 	if (!file2.isKnown) lookUpTags(file2);
@@ -10433,11 +10441,11 @@ function plain2(value) {
 	return typeof sent !== "object" || "date" in sent ? sent : null;
 }
 function inCell(wanted, given) {
-	if (wanted !== "spill") return given.map(kindOf).join(" | ");
+	if (wanted !== "spill") return given.map(kindOf2).join(" | ");
 	return Array.from({ length: 17 }, (_, row) => [row, "spilled", row % 2 === 0]);
 }
-function kindOf(given) {
-	if (Array.isArray(given)) return `${given.length} x ${given[0].length} of ${kindOf(given[0][0])}`;
+function kindOf2(given) {
+	if (Array.isArray(given)) return `${given.length} x ${given[0].length} of ${kindOf2(given[0][0])}`;
 	const kind = Object.prototype.toString.call(given).slice(8, -1);
 	return kind === "Date" || given === null || given === void 0 ? kind : `${kind} ${String(given)}`;
 }
