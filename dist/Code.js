@@ -717,11 +717,9 @@ var FormulaReader = class {
 		this.open = [];
 		this.parts = [];
 		this.coefficient = 1;
-		/** Where the unit began, and whether a plain point between digits began it. */
 		this.unitAt = 0;
 		this.afterPoint = false;
 		this.afterComma = false;
-		/** What else people type for a dot or for ½, and what a formula has there. */
 		this.replaced = [];
 		this.text = text;
 		this.end = end;
@@ -741,7 +739,6 @@ var FormulaReader = class {
 		this.closeUnit();
 		return this.units;
 	}
-	/** The text with · for every separator and ½ for 1/2, so that one formula has one spelling further on. */
 	plainText() {
 		let plain2 = this.text;
 		for (const { from, to, by } of [...this.replaced].reverse()) plain2 = plain2.slice(0, from) + by + plain2.slice(to);
@@ -778,11 +775,9 @@ var FormulaReader = class {
 			});
 		}
 	}
-	/** The x of `CuSO4 x 5H2O`. */
 	isTimesBetweenSpaces() {
 		return /[xX]/.test(this.text.charAt(this.place)) && /\s/.test(this.text.charAt(this.place - 1)) && /[\s\d½¼¾]/.test(this.text.charAt(this.place + 1));
 	}
-	/** `CuSO4·nH2O` says that nobody knows how much water it holds. */
 	stopAtLetterForNumber() {
 		const at = this.place;
 		if (!/^[nxyz]\s?\(?H/.test(this.text.slice(at, at + 4))) return;
@@ -791,13 +786,11 @@ var FormulaReader = class {
 			received: quoted(this.text.charAt(at)), advice: "It says how many H2O one formula unit holds, as in CuSO4·5H2O."
 		});
 	}
-	/** The digits from here on, as plain ones. */
 	digitsHere(shape) {
 		const from = this.place;
 		while (this.place < this.end && shape.test(this.text.charAt(this.place))) this.place += 1;
 		return this.text.slice(from, this.place).normalize("NFKC");
 	}
-	/** A whole number that counts, from 1. */
 	countFrom(written, at) {
 		if (written.startsWith("0")) {
 			this.stop({
@@ -816,7 +809,6 @@ var FormulaReader = class {
 	passSpaces() {
 		while (/\s/.test(this.text.charAt(this.place))) this.place += 1;
 	}
-	/** The number after a symbol or a bracket; 1 where none is written. */
 	countAfter() {
 		this.passSpaces();
 		const at = this.place;
@@ -870,7 +862,6 @@ var FormulaReader = class {
 		}
 		this.readSymbol(massNumber, at);
 	}
-	/** Raised digits before a symbol are a mass number; after one they are a number of atoms typed the wrong way up. */
 	readRaisedNumber() {
 		const at = this.place;
 		const written = this.digitsHere(raisedDigit);
@@ -916,7 +907,6 @@ var FormulaReader = class {
 		this.parts = bracket.parts;
 		this.parts.push({ kind: "group", parts: inside, count: this.countAfter() });
 	}
-	/** `(III)` would count as three atoms of iodine, and `(VI)` as vanadium iodide. */
 	stopAtOxidationNumber(at) {
 		const inside = this.text.slice(at + 1, this.place);
 		if (at === 0 || !/^(I{1,3}|I?V|VI{1,3})$/.test(inside) || digit.test(this.text.charAt(this.place + 1))) return;
@@ -944,7 +934,6 @@ var FormulaReader = class {
 		this.stopAtLetterForNumber();
 		this.coefficient = this.coefficientHere();
 	}
-	/** The one number after a separator; it may be decimal or a fraction. */
 	coefficientHere() {
 		const asFraction = /^(?:(\d{1,3})\s)?(\d{1,3})\s?[/⁄]\s?(\d{1,3})/.exec(this.text.slice(this.place, this.end));
 		if (asFraction) {
@@ -993,7 +982,6 @@ var FormulaReader = class {
 		this.units.push(unit);
 		this.parts = [];
 	}
-	/** A small letter where a symbol should begin. */
 	stopAtCase(at) {
 		const [state] = /\((s|l|g|aq)\)$/.exec(this.text) ?? [];
 		if (state !== void 0) {
@@ -1017,7 +1005,6 @@ var FormulaReader = class {
 			brief: shown3
 		});
 	}
-	/** Stops with what was probably meant, where only the case of letters is wrong. */
 	offerSpellings(at) {
 		const meant = likelySpellings(this.text);
 		if (meant.length === 0) return;
@@ -2857,7 +2844,7 @@ var slipTexts = {
 		in: {
 			"mass of solute": {
 				fits: "the moles divided by the molar mass",
-				ask: "One mole weighs many grams. Should the grams be more or fewer than the moles?"
+				ask: "One mole weighs many grams. Are the grams more or fewer than the moles?"
 			},
 			molarity: {
 				fits: "the grams times the molar mass",
@@ -3139,9 +3126,11 @@ var remarks = {
 	follows: "Right method. First check “{row}”.",
 	oneFigure: "Not yet. One figure is not enough here. Give the value to {figures}.",
 	notYet: "Not yet. Check each number that goes in, and its unit. Does the size make sense?",
+	notYetBrief: "Not yet. Check each number that goes in, and its unit.",
 	signOfError: "Check the sign. Is the measured value above or below the accepted one?",
 	negative: "Not yet. Can this value be below zero?",
 	unitWanted: "Check the unit. This row asks for {unit}. Does yours measure the same thing?",
+	unitBrief: "Check the unit. This row asks for {unit}.",
 	unitNone: "Check the unit. This row asks for a plain number. Which units cancel out?",
 	unitEvidently: "The number looks fine. Does its unit fit? This row asks for {unit}.",
 	unitUnknown: "Look at the word after the number. Is it a unit that fits here?",
@@ -3185,27 +3174,29 @@ const { isBlank, longestUnit, numberFromScan, numberOfOtherMark, patternOnUse, r
 
 // From lab/judging
 function filled(text, words) { return text.replace(/\{(\w+)\}/g, (whole, name) => words[name] ?? whole); }
-function slipText(id, wordings) {
+function slipWords(id, wordings) {
 	const text = slipTexts[id];
 	const own = wordings.find((wording) => text.in?.[wording]);
 	return (own && text.in?.[own]) ?? text;
 }
-function slipsText(slips, wordings, asks = {}) {
-	const texts = slips.map((id) => ({ ...slipText(id, wordings), ...asks[id] === void 0 ? {} : { ask: asks[id] } }));
+function slipsText(slips, wordings, { asks = {}, isBrief = false }) {
+	const texts = slips.map((id) => ({ ...slipWords(id, wordings), ...asks[id] === void 0 ? {} : { ask: asks[id] } }));
+	const questions = [...new Set(texts.map(({ ask }) => ask))];
+	if (isBrief) return questions.length === 1 ? questions[0] ?? "" : remarks.notYetBrief;
 	const fits = [...new Set(texts.map((text) => text.fits))];
 	return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
-		fits: fits.join(", or "), ask: [...new Set(texts.map(({ ask }) => ask))].join(" ")
+		fits: fits.join(", or "), ask: questions.join(" ")
 	});
 }
 function askedWords(asked) { return ("decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) ?? remarks.figuresAsked; }
 function unitQuestion(text, unit) { return unit === "" ? remarks.unitNone : filled(text, { unit }); }
 function unreadableText(because) { return unreadableTexts[because]; }
-function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
+function feedbackText(judgement, { name, unit }, { special = [], asks, isBrief = false } = {}) {
 	switch (judgement.status) {
 		case "blank":
 			return remarks.blank;
 		case "unreadable":
-			return unreadableText(judgement.because);
+			return unreadableText(isBrief ? "not a number" : judgement.because);
 		case "on target":
 			return remarks.onTarget;
 		case "close": {
@@ -3220,7 +3211,7 @@ function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
 		case "not yet":
 			switch (judgement.question) {
 				case "unit of another kind":
-					return unitQuestion(remarks.unitWanted, unit);
+					return unitQuestion(isBrief ? remarks.unitBrief : remarks.unitWanted, unit);
 				case "unit does not fit":
 					return unitQuestion(remarks.unitEvidently, unit);
 				case "other mark":
@@ -3232,7 +3223,8 @@ function feedbackText(judgement, { name, unit }, { special = [], asks } = {}) {
 				case "one figure":
 					return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
 				default:
-					return judgement.slips.length > 0 ? slipsText(judgement.slips, [...special, name], asks) : remarks.notYet;
+					if (judgement.slips.length > 0) return slipsText(judgement.slips, [...special, name], { asks, isBrief });
+					return isBrief ? remarks.notYetBrief : remarks.notYet;
 			}
 	}
 }
@@ -4419,7 +4411,7 @@ function quantityHint(quantity, { level, textOf }) {
 
 return { shownCell, readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint };
 },
-// Part CHECKTEAM: lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks, lab/bench/procedures/solidToFlask, lab/bench/procedures/weighPortion and 94 more
+// Part CHECKTEAM: lab/texts/exit, lab/exit/exitStep, lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks and 97 more
 "CHECKTEAM"(part) {
 const { glasswareFigures } = part("measurement/glasswareTolerance");
 const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/hints/quantityHint");
@@ -4428,6 +4420,46 @@ const { fillQuantity, fitsSlip, isQuantityName, judgeEntry, plainName, quantitie
 const { feedbackText, filled, readEntry } = part("lab/judging/readEntry");
 const { badGiven, badSetting, badStep, checkHeadings, closedRow, remarks, spanOver, stepTolerance, tenTo, unreadableTexts } = part("lab/texts/feedback");
 const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, patternOnUse, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
+
+// From lab/texts
+var exitTexts = {
+	title: function(seat) { return `Exit question, seat ${seat}`; }, kept: "Kept. Your teacher shows the checks later."
+};
+
+// From lab/exit
+var exitId = /^exit ([1-4])$/;
+function isExitStep(id) { return exitId.test(id); }
+function exitMolarity(seat) { return `exit ${seat} molarity`; }
+function exitVolume(seat) { return `exit ${seat} volume`; }
+function exitStep({ steps, numbers }, id) {
+	const seat = exitId.exec(id)?.[1];
+	if (!seat) return void 0;
+	const molarity = { given: exitMolarity(seat) };
+	const volume = { given: exitVolume(seat) };
+	const takesOf = (quantity) => steps.find((step) => step.kind === "calculated" && step.quantity === quantity)?.takes ?? {};
+	const { "stock molarity": stock, "target molarity": target } = takesOf("stock volume");
+	const { "final volume": flask } = takesOf("diluted molarity");
+	const { purity } = takesOf("mass of solute");
+	const diluted = stock && "given" in stock ? stock : target;
+	const asked = diluted ? {
+		quantity: "stock volume", unit: "mL",
+		takes: { "stock molarity": diluted, "target molarity": molarity, "target volume": volume }
+	} : flask ? {
+		quantity: "diluted molarity", unit: "mol/L",
+		takes: { "stock molarity": molarity, "stock volume": volume, "final volume": flask }
+	} : {
+		quantity: "mass of solute", unit: "g",
+		takes: { formula: { given: numbers.formula }, molarity, volume, ...purity ? { purity } : {} }
+	};
+	const title = exitTexts.title(seat);
+	return { kind: "calculated", id, title, shown: [], period: 1, bench: false, buildsOn: {}, ...asked };
+}
+function exitGivens(id) {
+	const seat = exitId.exec(id)?.[1];
+	if (!seat) return [];
+	return [{ name: exitMolarity(seat), unit: "mol/L", about: "" }, { name: exitVolume(seat), unit: "mL", about: "" }];
+}
+function withExitGivens(activity, id) { return { ...activity, givens: [...activity.givens, ...exitGivens(id)] }; }
 
 // From lab/bench/procedures
 var concentratedToFlask = {
@@ -4952,7 +4984,6 @@ function questionByName(name) {
 
 // From lab/texts
 var tickTexts = {
-	/** The one answer that the sheet offers: it names the substance that the cautions are for. */
 	answer: function(formula) { return formula === "" ? "yes" : `yes, ${formula}`; },
 	readFirst: function(answer) { return `Read this, choose “${answer}”:`; },
 	nameIt: function(answer) { return `Which one? Choose “${answer}”:`; },
@@ -5007,11 +5038,10 @@ var tickHints = [
 
 var weighingTexts = {
 	noted: "Noted.", unreadable: "Type the number that the balance shows, in g.",
-	decimals: "Write every figure that the balance shows.", lighter: "Less than nothing, or than empty? Read both again.",
+	lighter: "Less than nothing, or than empty? Read both again.",
 	copied: "Is this what the balance showed? Then write “shown” behind it."
 };
 var differenceTexts = {
-	openQuestion: "First answer the question beside “{row}”.",
 	fromPlan: "This is the mass of your plan. What do your two readings give?",
 	emptyLeftIn: "This matches the loaded vessel. What stood on the balance beside your substance?",
 	added: "This matches both readings together. Which of them holds the other?",
@@ -5095,20 +5125,23 @@ function hintForStep(wanted) {
 	return [words === "" ? ours() : words, link].filter((part) => part !== "").join(" ");
 }
 
+// From lab/lesson
+var ownHelpGiven = "highest help level";
+var showExitGiven = "show exit checks";
+
 // From lab/lesson/activities
 function isWeighed(step) { return step.kind === "measured" && step.instrument === "balance"; }
-function weighing({ id }, { when, title }) { return {
+function weighing({ id }, when, { title }) { return {
 	kind: "weighing", id: `${id} ${when}`, when, of: id, title, unit: "g", bench: true
 }; }
-function seen({}, { id, title, evidence }) { return { kind: "told", id, title, evidence, unit: "", bench: false }; }
+function seen({}, evidence, { id, title }) { return { kind: "told", id, title, evidence, unit: "", bench: false }; }
 function weighed(step) { return [
-	weighing(step, { when: "empty", title: "Empty" }),
-	weighing(step, { when: "loaded", title: "Loaded" }),
+	weighing(step, "empty", { title: "Empty" }), weighing(step, "loaded", { title: "Loaded" }),
 	{ ...step, from: "weighings" }
 ]; }
 function toldSteps(step) { return [
-	seen(step, { id: "seen", title: "What you saw", evidence: "words" }),
-	seen(step, { id: "picture", title: "Picture link", evidence: "link" })
+	seen(step, "words", { id: "seen", title: "What you saw" }),
+	seen(step, "link", { id: "picture", title: "Picture link" })
 ]; }
 function withEvidenceSteps(activity) {
 	const { steps } = activity;
@@ -5142,9 +5175,7 @@ var commonGivens = {
 // From lab/texts
 function several(letters) { return letters.join(", "); }
 var orderTexts = {
-	/** Above the actions. */
 	asked: "Put in order:",
-	/** Where the letters in the sheet are those of an older layout. */
 	buildAgain: "These letters are from an older table. Ask your teacher to build it again.",
 	works: "Yes, this order works.",
 	lettersOnly: function(known) { return `Write the letters ${known[0]} to ${known[known.length - 1]}, each once, in the order you would do them.`; },
@@ -5700,7 +5731,7 @@ function stockAndDilution({ fromRealStock }) {
 		title: "A stock solution and its dilution",
 		givens: [
 			commonGivens.formula, commonGivens.stock, { ...commonGivens.flask }, commonGivens.target, commonGivens.volume,
-			commonGivens.ion, { ...commonGivens.purity, optional: true }
+			commonGivens.ion, { ...commonGivens.purity }
 		],
 		numbers: { formula: "formula" },
 		steps: [
@@ -5806,6 +5837,7 @@ function readLessonSettings(table) {
 		decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
 		judgeFigures: isYes(cells["judge figures"]),
 		highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
+		showExitChecks: isYes(cells["show exit checks"]),
 		studentsDilute: plainName(cells["concentrated reagents"]) === "students",
 		fromRealStock: plainName(cells["work the dilution from"]) === "real stock",
 		layout: "layout" in cells ? Math.max(0, whole(cells.layout) || 0) : Number.POSITIVE_INFINITY, bad, cells
@@ -6104,7 +6136,7 @@ function judgeCalculated(step, cell, around) {
 		unrounded,
 		status: final.status,
 		lookAt: feedbackText(final, ready.quantity, {
-			special: isFromFlaskBefore(step, around) ? ["flask before"] : [], asks: step.asks
+			special: isFromFlaskBefore(step, around) ? ["flask before"] : [], asks: step.asks, isBrief: isExitStep(step.id)
 		}),
 		slips: final.status === "not yet" ? final.slips : [],
 		...final.status === "follows" ? { root: final.lookAt } : {}
@@ -6290,10 +6322,8 @@ var toleranceTexts = {
 	pipette: function(part) { return `the ${part.size} mL pipette (±${part.tolerance} mL${part.note})`; },
 	fromMemory: ", from memory",
 	readAt: function(size) { return `, as for ${size} mL`; },
-	/** In lines that fit beside the settings. */
 	whole: function(parts) { return `From ${parts.tools}:
 twice their standard uncertainty (JCGM 100), plus ${parts.percent} % for technique.`; },
-	/** Worked for round readings of no team, so that nothing is given away. */
 	examples: function(unit, parts) { return `So ${parts.map(({ reading, limit }) => `${reading} ${unit} may be off by ${limit} ${unit}`).join(", and ")}.`; }
 };
 
@@ -6309,17 +6339,12 @@ function volumetricTolerance({ vessel, volume, glassClass, standard }) {
 }
 
 // From lab/lesson
-var defaultSettings = {
-	activity: "stock and dilution", periods: "2", figures: "3", "atomic-weight decimals": "2",
-	"chlorine on the table": "35.45", "decimal mark": "point", "judge figures": "no", "highest help level": "3",
-	"glassware class": "B", "glassware standard": "ISO", balance: "0.01 g", "allowance for technique": "2 %",
-	spare: "10 %", "spare glassware": "10 %", "work the dilution from": "nominal stock", "concentrated reagents": "staff",
-	seed: "1", "safety questions": "for Danger", "cautions also in": "none", evidence: "no",
-	"checks come from": "formulas"
+var usualTools = {
+	"glassware class": "B", "glassware standard": "ISO", balance: "0.01 g", "allowance for technique": "2 %"
 };
 
 // From lab/judging
-function settingCell(settings, name) { return isBlank(settings[name]) ? defaultSettings[name] : settings[name]; }
+function settingCell(settings, name) { return isBlank(settings[name]) ? usualTools[name] : settings[name]; }
 function badSetting2(name, wanted) { return failure({
 	code: "lesson-setting", argument: name, expected: wanted.expected, received: quoted(wanted.received)
 }); }
@@ -6428,14 +6453,14 @@ function isOfPlan(entry, step, around) { return isRounded(entry, expectedReading
 function judgeWeighing({ of, when }, cell, around) {
 	const said = typeof cell === "string" && shown.test(cell);
 	const read = readEntry(said ? cell.replace(shown, "") : cell, "mass", around.settings);
-	if (read.kind !== "number")
-		return { status: read.kind, lookAt: read.kind === "blank" ? "" : weighingTexts.unreadable };
-	if (read.unit === "other kind") return { status: "not yet", lookAt: weighingTexts.unreadable };
+	if (read.kind === "blank") return { status: "blank" };
+	if (read.kind === "unreadable" || read.unit === "other kind")
+		return { status: read.kind === "number" ? "not yet" : "unreadable", lookAt: weighingTexts.unreadable };
 	const { value } = read.entry;
 	const row = (status, lookAt) => ({ status, lookAt, value });
 	const empty = when === "loaded" ? around.rowOf(`${of} empty`)?.value : void 0;
 	if (value < 0 || empty !== void 0 && value <= empty) return row("not yet", weighingTexts.lighter);
-	if (value !== 0 && !showsEveryFigure(read.entry, around.settings.cells)) return row("close", weighingTexts.decimals);
+	if (value !== 0 && !showsEveryFigure(read.entry, around.settings.cells)) return row("close", readingTexts.decimals);
 	const measured2 = around.stepOf(of);
 	const isCopied = when === "loaded" && measured2?.kind === "measured" && isOfPlan(read.entry, measured2, around);
 	return isCopied && !said ? row("close", weighingTexts.copied) : row("on target", weighingTexts.noted);
@@ -6449,7 +6474,7 @@ function judgeDifference(step, entry, around) {
 	if (empty === void 0 || loaded === void 0)
 		return { status: "not yet", lookAt: about(remarks.needsRow, empty === void 0 ? emptyRow : loadedRow) };
 	if (isRounded(entry, loaded - empty)) {
-		return loadedRow.lookAt === weighingTexts.copied ? { status: "close", lookAt: about(differenceTexts.openQuestion, loadedRow) } : void 0;
+		return loadedRow.lookAt === weighingTexts.copied ? { status: "close", lookAt: about(remarks.lookFirst, loadedRow) } : void 0;
 	}
 	const { emptyLeftIn, added, fromPlan, other } = differenceTexts;
 	const matching = isRounded(entry, loaded) ? emptyLeftIn : isRounded(entry, loaded + empty) ? added : void 0;
@@ -6794,9 +6819,11 @@ var longestName = 40;
 var quietRow = { step: void 0, status: "", lookAt: "", slips: [], value: void 0, unrounded: [], root: "" };
 function judgeTeam(block, lesson = readTeamLesson(block)) {
 	const ids = block.steps.map(plainName);
+	const { activity, settings, givens } = lesson;
+	const exitIsKept = !settings.showExitChecks && !isYes(givens[showExitGiven]);
 	const around = {
 		...lesson,
-		stepOf: (id) => lesson.activity?.steps.find((step) => step.id === id) ?? bareStep(id),
+		stepOf: (id) => activity?.steps.find((step) => step.id === id) ?? (activity && exitStep(activity, id)) ?? bareStep(id),
 		rowOf: (id) => {
 			const index = ids.indexOf(id);
 			return index < 0 ? void 0 : judge(index);
@@ -6814,7 +6841,14 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 	}
 	function judgeFresh(index) {
 		const step = around.stepOf(ids[index] ?? "");
-		if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
+		if (step) {
+			const row = { ...quietRow, step, root: step.title };
+			const isExit = isExitStep(step.id);
+			if (isExit && exitIsKept && !isBlank(block.entries[index]))
+				return { ...row, status: "kept", lookAt: exitTexts.kept };
+			const about = isExit && activity ? { ...around, activity: withExitGivens(activity, step.id) } : around;
+			return { ...row, ...judgeStep(step, block.entries[index], about) };
+		}
 		const isNamed = !isBlank(block.steps[index]);
 		return isNamed ? {
 			...quietRow, status: "unreadable", isUnusable: true,
@@ -6832,7 +6866,7 @@ function levelWanted(cell) {
 	return level === 0 || level === 1 || level === 2 || level === 3 ? level : void 0;
 }
 function highestLevel({ settings, givens }) {
-	const own = givens["highest help level"];
+	const own = givens[ownHelpGiven];
 	return Math.min(settings.highestHelpLevel, (isBlank(own) ? void 0 : levelWanted(own)) ?? settings.highestHelpLevel);
 }
 function teamChecks(table) {
@@ -6845,7 +6879,7 @@ function teamChecks(table) {
 		if (id !== "" && !(id in entries)) entries[id] = table.entries[index];
 	});
 	const hintFor = (row, index) => {
-		if (!row.step) return "";
+		if (!row.step || isExitStep(row.step.id)) return "";
 		const wanted = levelWanted(table.helpWanted?.[index]);
 		if (wanted === void 0) return levelAsked;
 		const level = Math.min(wanted, highest);
@@ -8244,9 +8278,7 @@ var cautionRows = 4;
 var prepareCells = {
 	freshness: { row: 2, column: 1 }, planNow: { row: 1, column: 8 }, planThen: { row: 2, column: 8 }
 };
-var pollColumns = {
-	row: 1, day: 2, className: 3, from: 4, firstStatement: 5, openLine: 9, marker: 11
-};
+var pollColumns = { row: 1, day: 2, className: 3, from: 4, firstStatement: 5, openLine: 9, marker: 11 };
 var pollRows = { title: 1, invented: 6, firstCount: 8, headings: 13, firstAnswer: 14 };
 var pollMarker = "Labrow poll";
 
@@ -8300,19 +8332,14 @@ var hostWords = {
 		protection: "Labrow: who is the teacher"
 	},
 	protection: "Labrow: warns before anything but a tinted cell is changed",
-	/** Whether a sheet bears a dated name that it got when it was kept, with or without a number behind it. */
 	isKeptName: function(name) { return /, kept \d{4}-\d\d-\d\d/.test(name); },
-	/** Whether a sheet bears the name that it got when it was put away with its lesson. */
 	isAwayName: function(name) { return /, lesson of /.test(name); },
-	/** In a sheet that was put aside. */
 	kept: {
 		alone: "Kept as it was. What is typed here is no longer checked.",
 		withLink: "Kept as it was. What is typed here is no longer checked. Click here for the sheet in use.",
 		checks: restWords.checks, before: function(word) { return `${restWords.before}${word}`; }
 	},
-	/** In a sheet of a lesson that was put away. */
 	away: { alone: putAway, withLink: `${putAway} Click here for the lesson in use.` },
-	/** In a note on the cell. */
 	movedAside: function(text) { return `Typed in this cell, where a check has to show: “${text}”`; },
 	inTheWay: function({ cell, text }) { return `${cell} held “${text}”, which kept checks from showing. It is in a note on that cell now.`; },
 	checkedAgain: function({ renewed, missing, moved }) { return [
@@ -8991,7 +9018,7 @@ function obstaclesIn({ known, headingRow, closingRow }, cells) {
 var stateWords = [
 	{ word: "on target", state: "on target" }, { word: "close", state: "close" }, { word: "follows", state: "follows" },
 	{ word: "not yet", state: "not yet" }, { word: "unreadable", state: "unreadable" }, { word: "blank", state: "blank" },
-	{ word: closedRow.check, state: "blank" }
+	{ word: "kept", state: "blank" }, { word: closedRow.check, state: "blank" }
 ];
 
 var notYetKnown = "not yet known";
@@ -9319,7 +9346,8 @@ function writeSheet({ file: file2, target, plan, stands: stands2, carried, first
 }
 function rewriteSheet(target, plan) {
 	const { sheet } = target;
-	makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+	const isWider = makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+	if (isWider) hideColumns(sheet, plan);
 	const present = read(target, plan);
 	const separator = separatorIn(present.formulas) ?? ",";
 	clearWritten(sheet, plan, present);
@@ -9363,11 +9391,15 @@ function invite(sheet, { invitation }) {
 	const empty = invitation.places.filter(({ row, column }) => (cells[row - 1]?.[column - 1] ?? "") === "");
 	if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
 }
+function hideColumns(sheet, { hiddenColumns }) {
+	if (hiddenColumns !== void 0) sheet.hideColumns(hiddenColumns.column, hiddenColumns.count);
+}
 function makeRoom(sheet, { rows, columns }) {
 	const presentRows = sheet.getMaxRows();
 	if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
 	const presentColumns = sheet.getMaxColumns();
 	if (presentColumns < columns) sheet.insertColumnsAfter(presentColumns, columns - presentColumns);
+	return presentColumns < columns;
 }
 function argumentSeparator(file2, sheet, plan) {
 	if (takesComma(file2.locale()) || !hasFormula(plan)) return ",";
@@ -9437,7 +9469,7 @@ function writeFrame(sheet, plan, isNew) {
 		sheet.setColumnWidths(from + 1, index - from + 1, width);
 		from = index + 1;
 	});
-	if (plan.hiddenColumns !== void 0) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
+	hideColumns(sheet, plan);
 	if (!isNew || plan.frozenRows > 0) sheet.setFrozenRows(plan.frozenRows);
 	if (!isNew || plan.frozenColumns > 0) sheet.setFrozenColumns(plan.frozenColumns);
 	sheet.setTabColor(tabColors[plan.role.kind]);
@@ -10450,7 +10482,7 @@ function kindOf2(given) {
 	return kind === "Date" || given === null || given === void 0 ? kind : `${kind} ${String(given)}`;
 }
 
-function writeCells(file2, { cells }) {
+function writeCells(file2, { cells, heights = [] }) {
 	const runs = runsOf(file2, cells);
 	if (runs === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
 	for (const sheet of new Set(runs.map((run) => run.sheet))) {
@@ -10470,6 +10502,10 @@ function writeCells(file2, { cells }) {
 		const range = rangeOf(run);
 		range.setNumberFormat("@");
 		writeTexts(range, [run.cells.map(({ now }) => now)]);
+	}
+	for (const { sheetId, row, height } of heights) {
+		const one = sheetById(file2, sheetId);
+		if (one !== void 0 && isOurs(file2, one)) one.sheet.setRowHeightsForced(row, 1, height);
 	}
 	return done({});
 }

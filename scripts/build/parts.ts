@@ -198,7 +198,7 @@ function bodyOf(chunk: string, nameOf: (file: string) => string): string {
   let body = chunk;
   for (const { start, end, text } of edits.reverse()) body = body.slice(0, start) + text + body.slice(end);
   let above = '';
-  return body
+  return withoutRemarks(body)
     .trim()
     .replace(/^\/\/ ((?:src|node_modules)\/\S+)\n/gm, (_, path: string) => {
       const folder = dirname(moduleName(path));
@@ -208,6 +208,27 @@ function bodyOf(chunk: string, nameOf: (file: string) => string): string {
     })
     .replace(/\/\* @__PURE__ \*\/ /g, '');
 }
+
+/**
+ * The remarks that esbuild leaves where they stand within an expression go as all others do. Each has lines of its own;
+ * what has to be kept of a licence does not begin like them.
+ */
+const withoutRemarks = (body: string): string => {
+  const remarks: Edit[] = [];
+  parse(body, {
+    ecmaVersion: 2020,
+    sourceType: 'script',
+    allowReturnOutsideFunction: true,
+    onComment(isBlock, text, start, end) {
+      const lineStart = body.lastIndexOf('\n', start) + 1;
+      const isAlone = body.slice(lineStart, start).trim() === '' && body[end] === '\n';
+      const isLegal = /@license|@preserve|copyright/i.test(text);
+      if (isBlock && text.startsWith('*') && isAlone && !isLegal)
+        remarks.push({ start: lineStart, end: end + 1, text: '' });
+    },
+  });
+  return remarks.reduceRight((rest, { start, end }) => rest.slice(0, start) + rest.slice(end), body);
+};
 
 /**
  * Arrows that stand in no other function, as functions: V8 passes over the body of a function in a part until it is

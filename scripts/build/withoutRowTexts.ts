@@ -15,7 +15,7 @@ import { type Plugin, transformSync } from 'esbuild';
  */
 const lesson = ['shown', 'aim', 'extension', 'period'] as const;
 /** What plans are made from, and the numbers in them. */
-const plan = ['about', 'start', 'fromTable', 'recipe', 'numbers.ion', 'numbers.takes'] as const;
+const plan = ['about', 'start', 'fromTable', 'optional', 'recipe', 'numbers.ion', 'numbers.takes'] as const;
 const bench = ['stem', 'leftovers', 'text'] as const;
 const places = [
   { folder: /[\\/]lab[\\/]lesson[\\/]activities[\\/]\w+\.ts$/, names: [...lesson, ...plan] },

@@ -9,6 +9,7 @@ import { classCalled } from './classes/classCalled.ts';
 import { classView } from './classes/classView.ts';
 import { closeClass } from './classes/closeClass.ts';
 import { goToTeam } from './classes/goToTeam.ts';
+import { showExitChecks } from './classes/showExitChecks.ts';
 import { workOutChecks } from './classes/workOutChecks.ts';
 import { coverView } from './cover/coverView.ts';
 import { ask, type Work } from './file/ask.ts';
@@ -34,10 +35,12 @@ import { beginSelfCheck, countTenCells, endSelfCheck, probeFile, readyTenCells }
 import { emptyCopy } from './share/emptyCopy.ts';
 import { shareView } from './share/shareView.ts';
 import { hideTeachersSheets, openSheet, readSheets } from './sheets/readSheets.ts';
+import { addPractice } from './teams/addPractice.ts';
 import { addClass, addTeam } from './teams/addTeams.ts';
 import { passRoles } from './teams/passRoles.ts';
 import { setAbsent } from './teams/setAbsent.ts';
 import { setMembers } from './teams/setMembers.ts';
+import { setOwnHelp } from './teams/setOwnHelp.ts';
 import { teamsView } from './teams/teamsView.ts';
 
 /** What is shown of a file, each worked out from what was read of it, and nothing else. */
@@ -69,8 +72,11 @@ const acts = {
   continueBuild,
   addTeam,
   addClass,
+  addPractice,
   setAbsent,
   setMembers,
+  setOwnHelp,
+  showExitChecks,
   passRoles,
   checkAgain,
   workOutChecks,

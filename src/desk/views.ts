@@ -7,6 +7,8 @@ import type { Label } from '../lab/preparation/labels.ts';
 import type { ClassFacts } from '../lab/record/classFacts.ts';
 import type { RecordEntry } from '../lab/record/recordEntry.ts';
 
+import type { ExitCounts } from './classes/exitCounts.ts';
+
 /** What the page shows and hands back: plain data, made from what was read of a file. */
 
 export interface ActivityView {
@@ -115,6 +117,8 @@ export interface MembersWish {
 export interface TeamView {
   readonly team: string;
   readonly key: string;
+  /** Another go at the lesson, in no count. */
+  readonly practice?: true;
   /** Marked absent today in the Plan. */
   readonly absent?: boolean;
   readonly members?: TeamMembersView['members'];
@@ -150,6 +154,8 @@ export interface ClassView {
   readonly inTheWay?: readonly string[];
   /** Rows whose check the host has not worked out yet. */
   readonly notYetKnown: number;
+  /** The exit questions in counts; left out where there are none. */
+  readonly exit?: ExitCounts;
   /** Percent errors found so far, smallest first; left out in an activity that asks for none. */
   readonly percentErrors?: readonly number[];
 }
@@ -242,16 +248,26 @@ export interface EmptyWish {
 export interface TeamsView {
   readonly classes: readonly {
     readonly name: string;
+    /** How far hints go in its lesson, and the activity's own question for a team that has finished. */
+    readonly lessonHelp: { readonly level: string; readonly suggestion: string };
+    /** Practice blocks of the class. */
+    readonly practice: readonly string[];
     readonly teams: readonly {
       readonly team: string;
       readonly key: string;
       readonly absent: boolean;
+      readonly help: OwnHelpView;
       /** Left out where the team has no block yet. */
       readonly members?: TeamMembersView;
     }[];
   }[];
   /** Year-month-day in the file's own time zone. */
   readonly day: string;
+}
+/** What one team has of its own, as the Plan has it; empty where it has nothing. */
+export interface OwnHelpView {
+  readonly level: string;
+  readonly extension: string;
 }
 
 /** What the day takes, for the teacher's eyes. */

@@ -149,6 +149,37 @@ export const deskWords = {
       advice: 'Call it “today”, or leave the column empty.',
     },
   },
+  practice: {
+    noNumbers: {
+      says: 'There are no more numbers for {where} that no team has: the shelf gives only these.',
+      advice: 'Add a flask or a pipette in the plan and build again, then press once more.',
+    },
+    building: {
+      says: 'A build is under way in this file, so no practice block was added.',
+      advice: 'Let it finish, or go on with it under Plan, then press again.',
+    },
+  },
+  ownHelp: {
+    noColumns: {
+      says: 'This Plan was built before teams could have help of their own, so nothing was changed.',
+      advice: 'Build the table again: what was typed stays.',
+    },
+    level: { says: '{received} is no help level.', advice: 'Choose 0, 1, 2 or 3, or leave it to the lesson.' },
+    tooLong: (longest: number) => ({
+      says: `The task for {where} has {received} characters; ${longest} is the most.`,
+      advice: 'Make it one short sentence or question.',
+    }),
+  },
+  exit: {
+    none: {
+      says: 'This lesson has no exit questions.',
+      advice: 'Set how many in the plan, under checks and hints, and build again.',
+    },
+    forLesson: {
+      says: 'The Plan shows the checks of exit questions to every class.',
+      advice: 'Set “show exit checks” to no there, and press again for one class.',
+    },
+  },
   noClassSheet: { says: 'No class has a sheet yet.', advice: 'Build the lesson first.' },
   noPoll: {
     says: 'This file has no Poll sheet.',

@@ -180,6 +180,8 @@ export interface CellWish {
 }
 export interface CellsWish extends WriteWish {
   readonly cells: readonly CellWish[];
+  /** Rows of our sheets that are made so high, in pixels, for what is written. */
+  readonly heights?: readonly { readonly sheetId: number; readonly row: number; readonly height: number }[];
 }
 
 export interface AsideWish extends WriteWish {

@@ -18,7 +18,7 @@ interface Run {
 }
 
 /** Writes texts into cells of our sheets: all of them, or none where one holds something else than the page has seen. */
-export function writeCells(file: FileInRun, { cells }: CellsWish): Outcome<object> {
+export function writeCells(file: FileInRun, { cells, heights = [] }: CellsWish): Outcome<object> {
   const runs = runsOf(file, cells);
   if (runs === undefined) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
   for (const sheet of new Set(runs.map((run) => run.sheet))) {
@@ -38,6 +38,10 @@ export function writeCells(file: FileInRun, { cells }: CellsWish): Outcome<objec
     const range = rangeOf(run);
     range.setNumberFormat('@');
     writeTexts(range, [run.cells.map(({ now }) => now)]);
+  }
+  for (const { sheetId, row, height } of heights) {
+    const one = sheetById(file, sheetId);
+    if (one !== undefined && isOurs(file, one)) one.sheet.setRowHeightsForced(row, 1, height);
   }
   return done({});
 }

@@ -85,7 +85,9 @@ export function writeSheet({
 /** Writes only what differs from what is there; false where nothing does. */
 export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
   const { sheet } = target;
-  makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+  const isWider = makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+  // Columns that have come since: those behind hidden ones are for the script as well.
+  if (isWider) hideColumns(sheet, plan);
   const present = read(target, plan);
   const separator = separatorIn(present.formulas) ?? ',';
   clearWritten(sheet, plan, present);
@@ -141,12 +143,17 @@ function invite(sheet: Sheet, { invitation }: SheetPlan): void {
   if (empty.length > 0) sheet.getRangeList(empty.map(areaName)).setValue(invitation.text);
 }
 
-/** A sheet is at least so large; nothing that stands there moves. */
-export function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): void {
+function hideColumns(sheet: Sheet, { hiddenColumns }: SheetPlan): void {
+  if (hiddenColumns !== undefined) sheet.hideColumns(hiddenColumns.column, hiddenColumns.count);
+}
+
+/** A sheet is at least so large; nothing that stands there moves. True where it has columns more by now. */
+export function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; columns: number }): boolean {
   const presentRows = sheet.getMaxRows();
   if (presentRows < rows) sheet.insertRowsAfter(presentRows, rows - presentRows);
   const presentColumns = sheet.getMaxColumns();
   if (presentColumns < columns) sheet.insertColumnsAfter(presentColumns, columns - presentColumns);
+  return presentColumns < columns;
 }
 
 /**
@@ -244,7 +251,7 @@ function writeFrame(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
     sheet.setColumnWidths(from + 1, index - from + 1, width);
     from = index + 1;
   });
-  if (plan.hiddenColumns !== undefined) sheet.hideColumns(plan.hiddenColumns.column, plan.hiddenColumns.count);
+  hideColumns(sheet, plan);
   if (!isNew || plan.frozenRows > 0) sheet.setFrozenRows(plan.frozenRows);
   if (!isNew || plan.frozenColumns > 0) sheet.setFrozenColumns(plan.frozenColumns);
   sheet.setTabColor(tabColors[plan.role.kind]);

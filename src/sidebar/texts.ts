@@ -483,6 +483,18 @@ export const texts = {
     decimalMarks: { point: 'point (0.5)', comma: 'comma (0,5)' },
     judgeFigures: 'Check the number of figures',
     judgeFiguresHint: 'A right value with the wrong number of figures then counts as close.',
+    exitQuestions: 'Exit question',
+    exitQuestionsHint:
+      'At the end of the lesson, each student of a team answers one with numbers of their own. You see counts, never names.',
+    exitSeats: [
+      'none',
+      'for 1 student of each team',
+      'for 2 students of each team',
+      'for 3 students of each team',
+      'for 4 students of each team',
+    ],
+    showExit: 'Show the checks of exit questions at once',
+    showExitHint: 'Otherwise answers are kept until you show a class its checks, in “Class now”.',
     helpLevel: 'Highest help level',
     helpLevels: ['0 · none', '1 · the idea', '2 · plus the relation', '3 · plus the set-up with their numbers'],
     allowance: 'Allowance for handling',
@@ -504,12 +516,12 @@ export const texts = {
       ]),
     safetyQuestions: 'Two questions before the bench',
     safetyQuestionsWhen: {
-      'for Danger': 'where the signal word is Danger',
+      'for Danger': 'where it says Danger',
       always: 'always',
       never: 'never',
     },
     safetyQuestionsHint:
-      'What to do if it splashes, and where leftovers go. Bench rows open once both answers are right. Also asked where our list does not have the substance.',
+      'What to do if it splashes, and where leftovers go. Danger is the signal word of the substance. Bench rows open once both answers are right. Also asked where our list does not have the substance.',
     cautionsAlso: 'Cautions in a second language',
     cautionsOnce: 'none',
     cautionsAlsoHint: 'Above the teams and on labels, below the English text.',
@@ -640,6 +652,24 @@ export const texts = {
           : `${errors.length} teams so far: from ${shown(least)} to ${shown(most)}, median ${shown(middle)}.`;
       },
     },
+    practice: 'Practice again',
+    exit: {
+      title: 'Exit question',
+      counts: ({ answered, seats, right }: { answered: number; seats: number; right: number }) =>
+        answered === 0 ? `No answer yet in ${count(seats, 'row', 'rows')}.` : `${right} of ${answered} right so far.`,
+      open: (rows: number) => `${count(rows, 'row is', 'rows are')} still empty.`,
+      common: ({ fits, count: answers }: { fits: string; count: number }) =>
+        `Most common: ${count(answers, 'answer matches', 'answers match')} ${fits}.`,
+      formulas: (rows: number) =>
+        `${count(rows, 'answer is a formula and is', 'answers are formulas and are')} not counted.`,
+      kept: 'The students see “kept” beside their answers.',
+      seen: 'The students see their checks.',
+      seenByLesson: 'The students see their checks: the Plan shows them to every class.',
+      show: (className: string) => `Show ${className} the checks`,
+      keep: (className: string) => `Keep the checks from ${className} again`,
+      changed: (isShown: boolean) =>
+        isShown ? 'The checks show in a few seconds.' : 'The answers are kept again in a few seconds.',
+    },
     closedNow: 'Closed at the bell: rows that are still open say “next time”.',
     close: 'Close at the bell',
     closeAbout:
@@ -745,6 +775,36 @@ export const texts = {
     forClass: 'Class',
     teamName: 'Team name',
     addTeam: 'Add the team',
+    practice: {
+      title: 'Practice again',
+      about:
+        'For a student who was absent, wants another go or has finished early: the same lesson with numbers that no team of the class has, in a block below the others. It is in no count and not in the record.',
+      there: (names: readonly string[]) => `There already: ${names.join(', ')}.`,
+      button: 'Add a practice block',
+    },
+    ownHelp: {
+      summary: ({ level, hasTask }: { level: string; hasTask: boolean }) =>
+        level === '' && !hasTask
+          ? 'Help and task'
+          : `Help and task: ${listed([...(level === '' ? [] : [`level ${level}`]), ...(hasTask ? ['own task'] : [])])}`,
+      /** Read out behind it. */
+      of: (team: string) => ` for ${team}`,
+      about: (team: string) =>
+        `Only for ${team}. It is written in ${team}’s line of the Plan, where everyone with the file can read it; nothing in their rows says so.`,
+      level: (team: string) => `Highest help level of ${team}`,
+      asLesson: (level: string) => `as in the lesson (${level})`,
+      levelHint: 'Never more than the lesson allows.',
+      task: (team: string) => `A task for ${team}, once all its rows are right`,
+      suggestion: (words: string) => `Use: ${words}`,
+      keep: (team: string) => `Save the task of ${team}`,
+      saving: 'Writing to the Plan …',
+      savedLevel: (team: string, level: string) =>
+        level === '' ? `${team} has the help of the lesson.` : `Hints for ${team} go up to level ${level}.`,
+      savedTask: (team: string, hasTask: boolean) =>
+        hasTask
+          ? `${team} sees the task below its last row once all rows are right.`
+          : `${team} has no task of its own.`,
+    },
     newClass: 'Add a class',
     newClassAbout: 'It gets its own sheet from the same plan. The other classes stay as they are.',
     addClass: 'Add the class',
@@ -823,6 +883,7 @@ export const texts = {
       about: 'This cannot be read as a number. Check the spelling or the unit.',
     },
     blank: { sign: '·', word: 'blank', about: 'Nothing typed so far.' },
+    kept: { sign: '▪', word: 'kept', about: 'An answer to an exit question, until you show the class its checks.' },
     'next time': {
       sign: '→',
       word: 'next time',

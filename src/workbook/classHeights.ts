@@ -1,10 +1,12 @@
 import { isLettered } from '../lab/bench/isLettered.ts';
 import { shownTo } from '../lab/bench/shownTo.ts';
+import { exitGivens, isExitStep } from '../lab/exit/exitStep.ts';
 import { saidInRow } from '../lab/judging/saidInRow.ts';
 import type { Step } from '../lab/lesson/activity.ts';
 import { readLessonSettings } from '../lab/lesson/lessonSettings.ts';
 import type { TeamPlan } from '../lab/lesson/setup.ts';
 import { shownWords } from '../lab/lesson/shownWords.ts';
+import { extensionGiven } from '../lab/lesson/teamColumns.ts';
 import { type CautionRow, cautionRowHeight } from './cautionCells.ts';
 import { classWidths } from './classWidths.ts';
 import { classColumns as at, cautionRows, classRows, mostRowHeight } from './layout.ts';
@@ -18,6 +20,8 @@ const heights = { headings: 45, title: 30, slight: 6, line: 24, closing: 26 } as
 
 interface HeightsInput {
   readonly lesson: Lesson;
+  /** Questions for single students, below the rows of the lesson. */
+  readonly exit: readonly Step[];
   readonly className: string;
   readonly teams: readonly TeamPlan[];
   readonly firstBlock: number;
@@ -39,9 +43,9 @@ const inColumn = (text: string, column: number, look: LookName): number => {
  * and each other row by itself, so that a team costs few calls.
  */
 export function classHeights(input: HeightsInput): readonly RowHeight[] {
-  const { lesson, className, teams, firstBlock, cautionsRow, caution, last, cautions } = input;
+  const { lesson, exit, className, teams, firstBlock, cautionsRow, caution, last, cautions } = input;
   const { steps } = lesson.activity;
-  const blockRows = steps.length + 2;
+  const blockRows = steps.length + exit.length + 2;
   const one = (row: number, height: number): RowHeight => ({ row, rows: 1, height });
   const above: RowHeight[] = [
     one(classRows.headings, heights.headings),
@@ -59,7 +63,7 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
   ];
   if (teams.length === 0) return above;
   const each = inFewRuns(
-    steps.map((step) => ({
+    [...steps, ...exit].map((step) => ({
       height: Math.max(...teams.map((team) => stepHeight(step, { lesson, team }))),
       most: mostFor(step),
     })),
@@ -71,12 +75,20 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
   return [
     ...above,
     { row: firstBlock, rows: teams.length * blockRows, height: usual },
-    ...teams.flatMap((_, index) => {
+    ...teams.flatMap((team, index) => {
       const first = firstBlock + index * blockRows;
-      const rows = [heading, ...each, heights.closing];
+      const rows = [heading, ...each, closingHeight(team)];
       return runsOf(rows, first).filter(({ height }) => height !== usual);
     }),
   ];
+}
+
+/** Of a closing row: higher where the team has a task of its own there. */
+export function closingHeight({ givens }: Pick<TeamPlan, 'givens'>): number {
+  const own = (givens[extensionGiven] ?? '').trim();
+  if (own === '') return heights.closing;
+  const needed = inColumn(`${words.class.goOn}${own}`, at.task, 'text heading');
+  return Math.min(mostRowHeight.added, Math.max(heights.closing, needed));
 }
 
 /** Calls that a team's own heights may cost, and one for rows that are added together; one more is for its heading row, one for its closing row. */
@@ -86,7 +98,7 @@ const mostRuns = 6;
 function mostFor(step: Step): number {
   if (step.kind === 'safety') return mostRowHeight.addedQuestion;
   const isEvidence = step.kind === 'weighing' || (step.kind === 'told' && step.evidence !== undefined);
-  return isEvidence ? mostRowHeight.added : mostRowHeight.any;
+  return isEvidence || isExitStep(step.id) ? mostRowHeight.added : mostRowHeight.any;
 }
 
 /**
@@ -140,7 +152,10 @@ function stepHeight(step: Step, { lesson, team }: { lesson: Lesson; team: TeamPl
   const { activity, setup } = lesson;
   const { decimalMark, studentsDilute } = readLessonSettings(Object.entries(setup.settings));
   const { lookAt, hint } = saidInRow(step, { activity, givens: team.givens, decimalMark, studentsDilute });
-  const told = shownWords({ shown: shownTo(step, team.key) }, { values: team.givens, givens: activity.givens });
+  const told = shownWords(
+    { shown: shownTo(step, team.key) },
+    { values: team.givens, givens: [...activity.givens, ...exitGivens(step.id)] },
+  );
   const task = step.kind === 'calculated' ? `${told} 10${words.class.figures.several}` : told;
   const most = Math.max(
     inColumn(`00 ${step.title}`, at.title, 'step'),
@@ -148,5 +163,5 @@ function stepHeight(step: Step, { lesson, team }: { lesson: Lesson; team: TeamPl
     ...lookAt.map((text) => inColumn(text, at.lookAt, 'spilled')),
     ...hint.map((text) => inColumn(text, at.hint, 'spilled')),
   );
-  return Math.min(mostRowHeight.any, most);
+  return Math.min(isExitStep(step.id) ? mostRowHeight.added : mostRowHeight.any, most);
 }

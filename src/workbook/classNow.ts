@@ -1,3 +1,5 @@
+import { isExitStep } from '../lab/exit/exitStep.ts';
+import { isPractice, isTeam } from '../lab/lesson/practice.ts';
 import { sendsElsewhere } from '../lab/record/sendsElsewhere.ts';
 import { slipSaid } from '../lab/record/slipSaid.ts';
 import { closedRow, remarks } from '../lab/texts/feedback.ts';
@@ -61,7 +63,7 @@ export function classNow(input: ClassNowInput): ClassNow {
       reason,
       ...(rank === ranks.ready ? { ready: true as const } : {}),
     })),
-    sayToClass: themeOf(reading),
+    sayToClass: themeOf(reading.blocks.filter(isTeam)),
     notYetKnown: reading.blocks.reduce(
       (sum, { steps }) => sum + steps.filter(({ check }) => check === notYetKnown).length,
       0,
@@ -79,6 +81,10 @@ interface Concern {
   readonly reason: string;
 }
 
+/** What single students answer at the end says nothing of how their team gets on. */
+const teamRows = (steps: readonly StepReading[]): readonly StepReading[] =>
+  steps.filter(({ step }) => !isExitStep(step));
+
 /** Rows of a class that is closed ask for nothing, so nobody has to go there. */
 const settled: readonly string[] = ['on target', notYetKnown, closedRow.check];
 const isOpen = ({ check }: StepReading): boolean => !settled.includes(check);
@@ -91,8 +97,10 @@ function concernOf(
 ): Concern | undefined {
   const { classNow: say } = words;
   const title = (step: string) => titles.get(step) ?? step;
-  const scored = block.steps.filter(({ step }) => !told.includes(step));
+  const scored = teamRows(block.steps).filter(({ step }) => !told.includes(step));
   const open = scored.filter(isOpen);
+  // Whoever practises again goes at a pace of their own: they are talked to when they ask.
+  if (isPractice(block) && !open.some(({ helpWanted }) => helpWanted > 0)) return undefined;
   if (scored.length > 0 && scored.every(({ check }) => check === 'on target')) {
     return { rank: ranks.ready, weight: 0, reason: say.allDone(extension) };
   }
@@ -163,10 +171,14 @@ function repeatedFeedback(steps: readonly StepReading[]): readonly [StepReading,
 }
 
 /** The words that most teams read beside a wrong value, said once to everybody. */
-function themeOf({ blocks }: ClassReading): string {
+function themeOf(blocks: readonly BlockReading[]): string {
   const teamsByWords = new Map<string, number>();
   for (const { steps } of blocks) {
-    const said = new Set(steps.filter((step) => isWrong(step) && namesASlip(step)).map(({ lookAt }) => lookAt));
+    const said = new Set(
+      teamRows(steps)
+        .filter((step) => isWrong(step) && namesASlip(step))
+        .map(({ lookAt }) => lookAt),
+    );
     for (const lookAt of said) teamsByWords.set(lookAt, (teamsByWords.get(lookAt) ?? 0) + 1);
   }
   const [theme] = [...teamsByWords.entries()].sort(([, one], [, other]) => other - one);

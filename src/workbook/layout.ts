@@ -7,8 +7,10 @@
  * the steps and the closing row for what is added, each a step with an id of its own and at most `mostRowHeight.added` high.
  * Evidence stands so: a mass empty and loaded before the mass, an observation and a link behind the bench; and the two
  * questions about safety behind the row that is ticked. An exit question has a row for each seat (step ids `exit 1` to
- * `exit 4`); blocks with other keys stand behind the teams', called Practice 1 and 2. A team's highest help level and its
- * extension task are columns of the Plan, which are givens here. A lesson's id goes into the tag of the sheet.
+ * `exit 4`) behind all others; blocks with keys `practice-1` and on stand behind the teams' that are there. What a team has
+ * of its own (`teamColumns`: help level, task, numbers of its exit questions) stands in the Plan behind the column about
+ * today, and in a heading row behind the names of rows: nothing that is there moves, and the check is handed all of it. A
+ * lesson's id goes into the tag of the sheet.
  */
 export const layoutVersion = 4;
 

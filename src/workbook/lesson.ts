@@ -12,6 +12,8 @@ export interface PlanPlaces {
   readonly keys: Area;
   /** One row: the headings of the givens. Behind them stands the column about today. */
   readonly givenHeadings: Area;
+  /** Columns behind that one, by the name of what one team has of its own; those that a Plan lacks are left out. */
+  readonly teamColumns: Readonly<Record<string, number>>;
 }
 
 /** All that the workbook is planned from. */

@@ -1,5 +1,8 @@
+import { withExitNumbers } from '../lab/exit/exitNumbers.ts';
+import { seatsOf } from '../lab/exit/seatsOf.ts';
 import type { Activity } from '../lab/lesson/activity.ts';
 import { defaultSettings } from '../lab/lesson/defaultSettings.ts';
+import { isTeam } from '../lab/lesson/practice.ts';
 import { type Settings, settingNames, type TeamPlan } from '../lab/lesson/setup.ts';
 import type { Lesson } from './lesson.ts';
 import { classNames } from './planWorkbook.ts';
@@ -13,15 +16,20 @@ const number = /^[\d.,]+( ?[%a-z]{1,3})?$/i;
 /**
  * The lesson as it may be given on: settings, shelf and numbers as they are, with counted names in place of those of
  * classes and teams, keys of our own, and nothing of what people added to the Plan besides. For a new term classes and
- * teams keep their names.
+ * teams keep their names. Practice stays behind.
  */
-export function neutralLesson(reading: PlanReading, activity: Activity, { keepsNames = false } = {}): Lesson {
+export function neutralLesson(
+  { teams: lines, ...reading }: PlanReading,
+  activity: Activity,
+  { keepsNames = false } = {},
+): Lesson {
   const nameOfClass = (name: string, number: number) => (keepsNames ? name : words.share.className(number));
   const nameOfTeam = (name: string, number: number) => (keepsNames ? name : words.share.team(number));
-  const classes = classNames(reading);
+  const ofTeams = lines.filter(isTeam);
+  const classes = classNames({ teams: ofTeams });
   const givenNames = activity.givens.map(({ name }) => name);
   const teamsSoFar = classes.map(() => 0);
-  const teams = reading.teams.map((line): TeamPlan => {
+  const teams = ofTeams.map((line): TeamPlan => {
     const place = classes.indexOf(line.className);
     const teamNumber = (teamsSoFar[place] ?? 0) + 1;
     teamsSoFar[place] = teamNumber;
@@ -36,20 +44,21 @@ export function neutralLesson(reading: PlanReading, activity: Activity, { keepsN
   });
   const givens: Record<string, string> = {};
   for (const name of givenNames) givens[name] = reading.setup.givens[name] ?? '';
+  const settings = plainSettings(reading.setup.settings, activity);
   return {
     setup: {
       ...reading.setup,
       givens,
-      settings: plainSettings(reading.setup.settings, activity),
+      settings,
       classes: classes.map((name, index) => ({
         name: nameOfClass(name, index + 1),
-        teams: reading.teams
+        teams: ofTeams
           .filter(({ className }) => className === name)
           .map(({ team }, place) => nameOfTeam(team, place + 1)),
       })),
     },
     activity,
-    teams,
+    teams: withExitNumbers(teams, { activity, settings, seats: seatsOf(settings) }),
     givenNames,
     invented: false,
   };

@@ -1,9 +1,13 @@
 import { isLettered } from '../lab/bench/isLettered.ts';
 import { shownTo } from '../lab/bench/shownTo.ts';
+import { exitGivens } from '../lab/exit/exitStep.ts';
+import { exitSteps } from '../lab/exit/exitSteps.ts';
+import { seatsOf } from '../lab/exit/seatsOf.ts';
 import type { Step } from '../lab/lesson/activity.ts';
 import { takesLessonFigures } from '../lab/lesson/lessonFigures.ts';
 import { roles } from '../lab/lesson/roles.ts';
 import type { TeamPlan } from '../lab/lesson/setup.ts';
+import { extensionGiven, teamColumns } from '../lab/lesson/teamColumns.ts';
 import { quantities } from '../lab/quantities.ts';
 import { checkHeadings } from '../lab/texts/feedback.ts';
 import { membersTexts } from '../lab/texts/members.ts';
@@ -92,8 +96,10 @@ export function planClassSheet({
   linkRows,
   helpLines,
 }: ClassSheetInput): SheetPlan {
-  const { steps } = lesson.activity;
+  const exit = exitSteps(lesson.activity, seatsOf(lesson.setup.settings));
+  const steps = [...lesson.activity.steps, ...exit];
   const givens = lesson.givenNames;
+  const ofTeam = teamColumns(exit.length);
   const caution = cautionLine(lesson, teams);
   const cautions = classCautions(lesson, teams);
   const room = Math.max(linkRows ?? linkRowsFor(teams.length), teams.length);
@@ -102,7 +108,9 @@ export function planClassSheet({
   const height = steps.length + 2;
   const lineColumn = at.givens + givens.length;
   const rowNameColumn = rowNameColumnOf(givens.length);
-  const columnCount = rowNameColumn;
+  const columnCount = rowNameColumn + ofTeam.length;
+  /** Names and values that the check is handed: from the key to the last column, marks in between without a name. */
+  const given = { column: at.key, rows: 1, columns: columnCount - at.key + 1 };
   const rowCount = firstBlock + teams.length * height - 1;
   const headingRowOf = (index: number) => firstBlock + index * height;
 
@@ -112,6 +120,7 @@ export function planClassSheet({
   const unitCells: CellContent[][] = [];
   const keyCells: CellContent[][] = [];
   const rowNames: CellContent[][] = [];
+  const ofTeamCells: Block[] = [];
   const blocks: Block[] = [];
   const checks: Block[] = [];
   const writable: Area[] = [];
@@ -173,11 +182,12 @@ export function planClassSheet({
       leftCells.push([text(`${place + 1} ${step.title}`), whatToDo({ step, team, isOwn, ...about })]);
       if (isLettered(step)) letteredRows.push(row);
     });
+    // What single students answer at the end is no row of the team.
+    const ofLesson = { ...column(at.check), rows: height - 1 - exit.length };
+    const counted = exit.length === 0 ? column(at.check) : ofLesson;
     leftCells.push([
-      computed(
-        `=${native('COUNTIF', fixedArea(column(at.check)), literal('on target'))}&${literal(words.class.closing)}`,
-      ),
-      blank,
+      computed(`=${native('COUNTIF', fixedArea(counted), literal('on target'))}&${literal(words.class.closing)}`),
+      ownTask({ checks: { ...ofLesson, row: heading + 1, rows: ofLesson.rows - 1 }, ...about }),
     ]);
     unitCells.push([blank], ...steps.map((step) => [text(stepUnit(step))]), [blank]);
     keyCells.push([text(team.key), blank], ...steps.map(({ id }) => [text(team.key), text(id)]), [
@@ -199,6 +209,11 @@ export function planClassSheet({
         ],
       ],
     });
+    ofTeamCells.push({
+      row: heading,
+      column: rowNameColumn + 1,
+      cells: [ofTeam.map((name) => computed(`=${references.ofTeam({ lineCell, name })}`))],
+    });
     checks.push({
       row: heading,
       column: at.check,
@@ -209,8 +224,8 @@ export function planClassSheet({
               computed(
                 formula(
                   'CHECKTEAM',
-                  fixedArea({ row: classRows.title, column: at.key, rows: 1, columns: 2 + givens.length }),
-                  fixedArea({ row: heading, column: at.key, rows: 1, columns: 2 + givens.length }),
+                  fixedArea({ row: classRows.title, ...given }),
+                  fixedArea({ row: heading, ...given }),
                   references.settings,
                   fixedArea(column(at.step)),
                   fixedArea(column(at.entry)),
@@ -222,18 +237,21 @@ export function planClassSheet({
       ],
     });
     const stepRows = { row: heading + 1, rows: steps.length };
+    /** Rows of the team together, where help may be taken and somebody named. */
+    const teamRows = { ...stepRows, rows: steps.length - exit.length };
+    const exitRows = { row: teamRows.row + teamRows.rows, rows: exit.length };
     const members = { row: heading, column: at.who, rows: 1, columns: 1 };
     memberCells.push(members);
-    writable.push({ ...stepRows, column: at.entry, columns: 1 }, { ...stepRows, column: at.help, columns: 2 }, members);
+    writable.push({ ...stepRows, column: at.entry, columns: 1 }, { ...teamRows, column: at.help, columns: 2 }, members);
     unprotected.push({ ...stepRows, column: at.tries, columns: 2 }, { ...stepRows, column: at.givens, columns: 1 });
     spill.push({ row: heading, column: at.check, rows: height, columns: 3 });
     choices.push({
-      area: { ...stepRows, column: at.help, columns: 1 },
+      area: { ...teamRows, column: at.help, columns: 1 },
       options: ['0', '1', '2', '3'],
       help: words.class.helpChoice,
     });
     choices.push({
-      area: { ...stepRows, column: at.who, columns: 1 },
+      area: { ...teamRows, column: at.who, columns: 1 },
       options: roles,
       help: words.class.whoChoice,
     });
@@ -250,6 +268,7 @@ export function planClassSheet({
       { ...stepRows, column: at.lastEntry, columns: 1, format: 'hh:mm' },
       { row: heading, column: at.check, rows: height, columns: 3, format: 'General' },
       { row: heading, column: at.givens, rows: 1, columns: givens.length + 1, format: 'General' },
+      { row: heading, column: rowNameColumn + 1, rows: 1, columns: ofTeam.length, format: 'General' },
     );
     looks.push(
       { row: heading, column: 1, rows: 1, columns: at.lastEntry, look: 'text heading' },
@@ -261,9 +280,11 @@ export function planClassSheet({
       { ...stepRows, column: at.entry, columns: 1, look: 'entry' },
       { ...stepRows, column: at.unit, columns: 1, look: 'unit' },
       { ...stepRows, column: at.check, columns: 3, look: 'spilled' },
-      { ...stepRows, column: at.help, columns: 2, look: 'choice' },
+      { ...teamRows, column: at.help, columns: 2, look: 'choice' },
+      ...(exit.length === 0 ? [] : ([{ ...exitRows, column: at.help, columns: 2, look: 'count' }] as const)),
       { ...stepRows, column: at.tries, columns: 2, look: 'count' },
       { row: closing, column: 1, rows: 1, columns: at.lastEntry, look: 'closing' },
+      { row: closing, column: at.task, rows: 1, columns: 1, look: 'text heading' },
     );
     steps.forEach((step, place) => {
       if (!isLettered(step)) return;
@@ -282,6 +303,7 @@ export function planClassSheet({
       { row: firstBlock, column: 1, cells: leftCells },
       { row: firstBlock, column: at.unit, cells: unitCells },
       { row: firstBlock, column: rowNameColumn, cells: rowNames },
+      ...ofTeamCells,
     );
   }
   const sheetNumber = fixed({ row: 1, column: at.givens });
@@ -315,6 +337,7 @@ export function planClassSheet({
       ],
     },
     { row: classRows.title, column: at.key, cells: [[text(keyGiven), blank, ...givens.map(text)]] },
+    { row: classRows.title, column: rowNameColumn + 1, cells: [ofTeam.map(text)] },
     { row: cautionsRow, column: 1, cells: [[text(words.class.allCautions), text(cautions.last)]] },
     { row: cautionsRow + 1, column: 1, cells: toldCautions.map(({ title, task }) => [title, task].map(text)) },
     {
@@ -343,6 +366,7 @@ export function planClassSheet({
     columnWidths: [...classWidths, ...Array.from({ length: columnCount - classWidths.length }, () => markWidth)],
     rowHeights: classHeights({
       lesson,
+      exit,
       className,
       teams,
       firstBlock,
@@ -422,6 +446,13 @@ function planReferences({ names, places }: { names: SheetNames; places: PlanPlac
       const cell = native('INDEX', givens, lineCell, String(place));
       return native('IF', native('ISNUMBER', lineCell), native('IF', `${cell}=""`, literal(''), cell), lineCell);
     },
+    /** What the team has of its own; blank where the Plan has no such column. */
+    ofTeam: ({ lineCell, name }: { lineCell: string; name: string }) => {
+      const column = places.teamColumns[name];
+      if (column === undefined) return literal('');
+      const cell = native('INDEX', inPlan({ ...places.keys, column }), lineCell);
+      return native('IF', native('ISNUMBER', lineCell), native('IF', `${cell}=""`, literal(''), cell), literal(''));
+    },
     teamName: (lineCell: string) =>
       native('IF', native('ISNUMBER', lineCell), native('INDEX', teamNames, lineCell), lineCell),
     /**
@@ -449,6 +480,30 @@ function planReferences({ names, places }: { names: SheetNames; places: PlanPlac
 }
 
 /**
+ * The team's own task, as the Plan has it, once every row of the lesson is on target: then no check says anything else.
+ * While checks are worked out there is none.
+ */
+function ownTask({
+  checks,
+  lineCell,
+  references,
+}: {
+  checks: Area;
+  lineCell: string;
+  references: ReturnType<typeof planReferences>;
+}): CellContent {
+  const own = references.ofTeam({ lineCell, name: extensionGiven });
+  const area = fixedArea(checks);
+  const counted = (word: string) => native('COUNTIF', area, literal(word));
+  const onTarget = counted('on target');
+  const others = stateWords.map(({ word }) => word).filter((word) => word !== 'on target' && word !== 'kept');
+  const isDone = `${others.map(counted).join('+')}=0`;
+  const shown = native('IF', `${own}=""`, literal(''), `${literal(words.class.goOn)}&${own}`);
+  const task = native('IF', isDone, shown, literal(''));
+  return computed(`=${native('IF', `${onTarget}=0`, literal(''), task)}`);
+}
+
+/**
  * What to do, with the givens read from the heading row of the block, and the figures asked. Letters are those of the key
  * that the row was written for: where the block has another key by now, it says so instead.
  */
@@ -471,9 +526,13 @@ function whatToDo({
   references: ReturnType<typeof planReferences>;
 }): CellContent {
   const givens = lesson.givenNames;
-  const unitOfGiven = (name: string) => lesson.activity.givens.find((one) => one.name === name)?.unit ?? '';
+  const ofExit = exitGivens(step.id);
+  const unitOfGiven = (name: string) =>
+    [...lesson.activity.givens, ...ofExit].find((one) => one.name === name)?.unit ?? '';
   const told = shownTo(step, team.key);
   const given = (name: string) => {
+    const ownPlace = teamColumns(seatsOf(lesson.setup.settings)).indexOf(name);
+    if (ownPlace >= 0) return fixed({ row: heading, column: rowNameColumnOf(givens.length) + 1 + ownPlace });
     const place = givens.indexOf(name);
     if (place < 0) throw new Error(`Expected a given of the activity in ${step.id}, received ${name}.`);
     return fixed({ row: heading, column: at.givens + place });

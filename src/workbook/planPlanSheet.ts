@@ -1,5 +1,7 @@
+import { seatsOf } from '../lab/exit/seatsOf.ts';
 import { readingNotes } from '../lab/judging/readingNotes.ts';
 import { settingNames } from '../lab/lesson/setup.ts';
+import { ownHelpGiven, showExitGiven, teamColumns } from '../lab/lesson/teamColumns.ts';
 import { layoutVersion, planColumns, planRows, teamLinesFor } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
 import { settingOptions } from './settingOptions.ts';
@@ -58,6 +60,12 @@ function readingLines({ setup, activity }: Lesson): readonly (readonly [string, 
   ];
 }
 
+/** Columns of what a team has of its own: behind the one about today, which stays where absence is noted. */
+function teamColumnPlaces({ setup, givenNames }: Lesson): Readonly<Record<string, number>> {
+  const first = planColumns.firstGiven + givenNames.length + 1;
+  return Object.fromEntries(teamColumns(seatsOf(setup.settings)).map((name, place) => [name, first + place]));
+}
+
 /** Where the Plan's tables will stand. */
 export function planPlaces(lesson: Lesson): PlanPlaces {
   const first = planRows.settingsHeading;
@@ -74,6 +82,7 @@ export function planPlaces(lesson: Lesson): PlanPlaces {
       rows: 1,
       columns: Math.max(1, lesson.givenNames.length),
     },
+    teamColumns: teamColumnPlaces(lesson),
   };
 }
 
@@ -87,7 +96,8 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
   const givens = lesson.givenNames;
   const headingRow = places.keys.row;
   const todayColumn = planColumns.firstGiven + givens.length;
-  const columnCount = Math.max(todayColumn, 8);
+  const ofTeam = teamColumns(seatsOf(lesson.setup.settings));
+  const columnCount = Math.max(todayColumn + ofTeam.length, 8);
 
   const settingCells: CellContent[][] = [
     [text(plan.setting), text(plan.value), text(plan.about)],
@@ -117,6 +127,13 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     options: [plan.absent],
     help: plan.absentHelp,
   });
+  const teamLines = { row: headingRow + 1, rows: teamLinesFor(lesson.teams.length), columns: 1 };
+  ofTeam.forEach((name, place) => {
+    const about = { [ownHelpGiven]: plan.ownHelpAbout, [showExitGiven]: plan.showExitAbout }[name];
+    const options = settingOptions[name as keyof typeof settingOptions];
+    if (about === undefined || options === undefined) return;
+    choices.push({ area: { ...teamLines, column: todayColumn + 1 + place }, options, help: about });
+  });
   const looks: LookArea[] = [
     { row: planRows.title, column: 1, rows: 1, columns: columnCount, look: 'title' },
     { row: planRows.note, column: 1, rows: 2, columns: columnCount, look: 'note' },
@@ -124,7 +141,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     { row: planRows.settingsHeading + 1, column: 1, rows: lines.length, columns: 1, look: 'setting name' },
     { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1, look: 'setting value' },
     { row: planRows.settingsHeading + 1, column: 3, rows: lines.length, columns: 1, look: 'note' },
-    { row: headingRow, column: 1, rows: 1, columns: 4 + givens.length, look: 'heading' },
+    { row: headingRow, column: 1, rows: 1, columns: 4 + givens.length + ofTeam.length, look: 'heading' },
   ];
   if (readings.length > 0) {
     looks.push(
@@ -137,7 +154,13 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
   if (lesson.teams.length > 0) {
     looks.push(
       { row: headingRow + 1, column: 1, rows: lesson.teams.length, columns: 1, look: 'note' },
-      { row: headingRow + 1, column: 2, rows: lesson.teams.length, columns: 3 + givens.length, look: 'setting value' },
+      {
+        row: headingRow + 1,
+        column: 2,
+        rows: lesson.teams.length,
+        columns: 3 + givens.length + ofTeam.length,
+        look: 'setting value',
+      },
     );
   }
   return {
@@ -159,6 +182,14 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
       ...(readings.length > 0 ? [{ row: readingsRow, column: 1, cells: readings.map((line) => line.map(text)) }] : []),
       { row: headingRow, column: 1, cells: teamCells },
       { row: headingRow, column: todayColumn, cells: [[text(plan.today)]] },
+      {
+        row: headingRow,
+        column: todayColumn + 1,
+        cells: [
+          ofTeam.map(text),
+          ...lesson.teams.map(({ givens: own }) => ofTeam.map((name) => text(own[name] ?? ''))),
+        ],
+      },
     ],
     checks: [],
     looks,
@@ -169,7 +200,12 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     writable: [places.closed],
     unprotected: [
       { row: planRows.settingsHeading + 1, column: 2, rows: lines.length, columns: 1 },
-      { row: headingRow + 1, column: 2, rows: teamLinesFor(lesson.teams.length), columns: 3 + givens.length },
+      {
+        row: headingRow + 1,
+        column: 2,
+        rows: teamLinesFor(lesson.teams.length),
+        columns: 3 + givens.length + ofTeam.length,
+      },
     ],
     spill: [],
     identity: {

@@ -1,4 +1,5 @@
 import { teamKey } from '../lab/key/teamKey.ts';
+import { isTeam } from '../lab/lesson/practice.ts';
 import { dayPreparation } from '../lab/preparation/dayPreparation.ts';
 import { type PreparationRow, preparationRows } from '../lab/preparation/preparationRows.ts';
 import type { AnswerKnown } from '../lab/preparation/untold.ts';
@@ -37,7 +38,7 @@ export function planPrepareSheet(
 ): SheetPlan {
   const { prepare } = words;
   const { settings, shelf } = setup;
-  const day = dayPreparation({ activity, teams, shelf, settings });
+  const day = dayPreparation({ activity, teams: teams.filter(isTeam), shelf, settings });
   const rows = preparationRows(day, settings['decimal mark'] === 'comma' ? 'comma' : 'point', {
     forEveryone: true,
     answers: teams.flatMap((team) => answersOf({ activity, team, settings })),

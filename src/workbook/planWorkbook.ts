@@ -1,3 +1,4 @@
+import { isTeam } from '../lab/lesson/practice.ts';
 import { layoutVersion } from './layout.ts';
 import type { Lesson } from './lesson.ts';
 import { planClassSheet } from './planClassSheet.ts';
@@ -20,7 +21,7 @@ export function planWorkbook(lesson: Lesson, names = newSheetNames(classNames(le
       planHelpSheet(lesson, names),
       planPrepareSheet(lesson, names, places),
       ...classes.map(({ className, teams }) => planClassSheet({ lesson, className, teams, names, places })),
-      planProgressSheet({ lesson, classes, names, places }),
+      planProgressSheet({ lesson, classes: withoutPractice(classes), names, places }),
       planPollSheet(lesson, names),
     ],
   };
@@ -30,6 +31,10 @@ export function planWorkbook(lesson: Lesson, names = newSheetNames(classNames(le
 export const classNames = ({ teams }: Pick<Lesson, 'teams'>): readonly string[] => [
   ...new Set(teams.map(({ className }) => className)),
 ];
+
+/** Progress is about the teams of the lesson. */
+export const withoutPractice = <T extends { readonly teams: Lesson['teams'] }>(classes: readonly T[]): readonly T[] =>
+  classes.map((one) => ({ ...one, teams: one.teams.filter(isTeam) }));
 
 export const teamsOf = ({ teams }: Pick<Lesson, 'teams'>, className: string) =>
   teams.filter((team) => team.className === className);

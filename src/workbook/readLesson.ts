@@ -1,8 +1,10 @@
 import { errorText } from '../errors/errorText.ts';
 import { quoted } from '../errors/quoted.ts';
 import { type ChemError, failure, type Result, success } from '../errors/result.ts';
+import { mostSeats } from '../lab/exit/exitStep.ts';
 import { closedKeys } from '../lab/judging/isClosed.ts';
 import { defaultSettings, defaultShelf } from '../lab/lesson/defaultSettings.ts';
+import { isTeam } from '../lab/lesson/practice.ts';
 import {
   type ClassSetup,
   type SettingName,
@@ -12,6 +14,7 @@ import {
   settingsBefore,
   type TeamPlan,
 } from '../lab/lesson/setup.ts';
+import { ownHelpGiven, showExitGiven, teamColumns } from '../lab/lesson/teamColumns.ts';
 import { type CellValue, isBlank } from '../measurement/cellValue.ts';
 import { readQuantity } from '../measurement/readQuantity.ts';
 import { cellText } from './cellText.ts';
@@ -32,6 +35,8 @@ export interface PlanReading {
   readonly closed: readonly string[];
   readonly places: PlanPlaces;
   readonly invented: boolean;
+  /** Somebody's own words stand behind the column about today: they are never written over. */
+  readonly hasOwnColumns: boolean;
   readonly layout: string;
   /** Keys that stand in more than one line, each once. */
   readonly keysUsedTwice: readonly string[];
@@ -67,8 +72,9 @@ export function readLesson(cells: Cells): Result<PlanReading> {
   const table = settingsTable({ cells, from: settingsRow + 1, to: headingRow - 1 });
   const settings = readSettings({ table, problems });
   const givenNames = headings({ textAt, headingRow });
+  const { found: ofTeam, hasOwnColumns } = columnsOfTeam({ cells, headingRow, givenNames });
   const closedRow = rowOfClosed({ textAt, settingsRow, headingRow });
-  const { teams, keysUsedTwice, lastLine } = teamLines({ cells, headingRow, givenNames, problems });
+  const { teams, keysUsedTwice, lastLine } = teamLines({ cells, headingRow, givenNames, ofTeam, problems });
   const setup = readSetup({ table, settings, teams, givenNames, problems });
   return success({
     setup,
@@ -86,7 +92,9 @@ export function readLesson(cells: Cells): Result<PlanReading> {
         rows: 1,
         columns: Math.max(1, givenNames.length),
       },
+      teamColumns: ofTeam,
     },
+    hasOwnColumns,
     invented: table.get(words.settings.invented)?.value === 'yes',
     layout: table.get(words.settings.layout)?.value ?? '',
     keysUsedTwice,
@@ -108,6 +116,8 @@ function settingsTable({ cells, from, to }: { cells: Cells; from: number; to: nu
   return table;
 }
 
+const offUnlessSaid: readonly SettingName[] = ['exit questions', 'show exit checks'];
+
 function readSettings({ table, problems }: { table: SettingsTable; problems: ChemError[] }): Settings {
   const settings: Record<string, string> = {};
   for (const name of settingNames) {
@@ -119,6 +129,11 @@ function readSettings({ table, problems }: { table: SettingsTable; problems: Che
       continue;
     }
     if (value === '') {
+      // Off, which a Plan without the line means as well.
+      if (offUnlessSaid.includes(name) && !table.has(name)) {
+        settings[name] = defaultSettings[name];
+        continue;
+      }
       problems.push({
         code: 'plan-setting',
         argument: `the setting “${name}”`,
@@ -152,6 +167,32 @@ function headings({
     names.push(textAt(headingRow, column));
   }
   return names;
+}
+
+/**
+ * Columns of what a team has of its own, by their headings, wherever they stand behind the one about today; and whether
+ * people have put something of theirs there.
+ */
+function columnsOfTeam({
+  cells,
+  headingRow,
+  givenNames,
+}: {
+  cells: Cells;
+  headingRow: number;
+  givenNames: readonly string[];
+}): { readonly found: Readonly<Record<string, number>>; readonly hasOwnColumns: boolean } {
+  const known = teamColumns(mostSeats);
+  const found: Record<string, number> = {};
+  let hasOwnColumns = false;
+  const from = planColumns.firstGiven + givenNames.length + 1;
+  const width = Math.max(0, ...cells.slice(headingRow - 1).map((line) => line.length));
+  for (let column = from; column <= width; column += 1) {
+    const heading = cellText(cells[headingRow - 1]?.[column - 1]).toLowerCase();
+    if (known.includes(heading) && !(heading in found)) found[heading] = column;
+    else hasOwnColumns ||= cells.slice(headingRow - 1).some((line) => cellText(line[column - 1]) !== '');
+  }
+  return { found, hasOwnColumns };
 }
 
 /** The line that names closed classes, or the first below the settings that is free for it; the last of them otherwise. */
@@ -195,11 +236,13 @@ function teamLines({
   cells,
   headingRow,
   givenNames,
+  ofTeam,
   problems,
 }: {
   cells: Cells;
   headingRow: number;
   givenNames: readonly string[];
+  ofTeam: PlanPlaces['teamColumns'];
   problems: ChemError[];
 }): { readonly teams: readonly TeamPlan[]; readonly keysUsedTwice: readonly string[]; readonly lastLine: number } {
   const teams: TeamPlan[] = [];
@@ -236,6 +279,18 @@ function teamLines({
       }
       givens[name] = cellText(cell);
     });
+    for (const [name, column] of Object.entries(ofTeam)) givens[name] = cellText(line[column - 1]);
+    for (const name of [ownHelpGiven, showExitGiven] as const) {
+      const typed = givens[name] ?? '';
+      const options: readonly string[] = settingOptions[name] ?? [];
+      if (typed === '' || options.includes(typed)) continue;
+      problems.push({
+        code: 'plan-line',
+        argument: `${name} of ${team} in line ${row} of the Plan`,
+        received: `can’t be ${quoted(typed)}`,
+        advice: `Choose ${options.join(' or ')}, or clear the cell; until then the lesson’s own counts.`,
+      });
+    }
     teams.push({ key, className, team, givens });
   }
   const keysUsedTwice: string[] = [];
@@ -286,7 +341,7 @@ function readSetup({
     typed === '' ? otherwise : (read(typed, 'mass', name) ?? otherwise);
 
   const classes: { name: string; teams: string[] }[] = [];
-  for (const { className, team } of teams) {
+  for (const { className, team } of teams.filter(isTeam)) {
     const known = classes.find(({ name }) => name === className);
     if (known === undefined) classes.push({ name: className, teams: [team] });
     else known.teams.push(team);

@@ -8,6 +8,8 @@ export const settingOptions: Readonly<Partial<Record<SettingName, readonly strin
   'decimal mark': ['point', 'comma'],
   'judge figures': ['yes', 'no'],
   'highest help level': ['0', '1', '2', '3'],
+  'exit questions': ['0', '1', '2', '3', '4'],
+  'show exit checks': ['yes', 'no'],
   'glassware class': ['A', 'B'],
   'glassware standard': ['ISO', 'ASTM'],
   'work the dilution from': ['nominal stock', 'real stock'],

@@ -9,5 +9,6 @@ export const stateWords: readonly { readonly word: string; readonly state: State
   { word: 'not yet', state: 'not yet' },
   { word: 'unreadable', state: 'unreadable' },
   { word: 'blank', state: 'blank' },
+  { word: 'kept', state: 'blank' },
   { word: closedRow.check, state: 'blank' },
 ];

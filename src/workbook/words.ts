@@ -15,6 +15,8 @@ export const words = {
     today: 'today',
     absent: 'absent',
     absentHelp: 'absent for a team that is away today; clear the cell when it is back',
+    ownHelpAbout: '0 to 3: how far hints may go for this team; empty for as far as the lesson lets them',
+    showExitAbout: 'yes: this team sees the checks of its exit questions; empty or no: they are kept',
     readings: 'readings',
     readingsAbout: 'how far off a reading may be, by the settings when this was built',
   },
@@ -57,6 +59,8 @@ export const words = {
     decimals: { none: ' Whole number.', one: '\u00a0decimal.', several: '\u00a0decimals.' },
     /** Before letters that were typed when they stood for other actions or answers. */
     lettersBefore: 'old letters: ',
+    /** Before a team's own task, once all its rows are on target. */
+    goOn: 'To go on: ',
     lettersOfOther: '⚠ These letters belong to another team. Ask your teacher to build the table again.',
     keyMissing: '⚠ no line of the Plan has this team’s key',
     keyTwice: '⚠ two lines of the Plan have this team’s key',
@@ -65,6 +69,7 @@ export const words = {
     tickChoice: 'Choose it once your team has read the cautions in this row.',
     helpChoice: 'How much help? 0 none, 1 the idea, 2 the relation, 3 the set-up with your numbers.',
   },
+  practice: { team: (number: number) => `Practice ${number}` },
   progress: {
     ...sheetHeadings.progress,
     sheet: 'Progress',
@@ -181,6 +186,9 @@ export const words = {
     'decimal mark': 'point or comma: how your class writes numbers',
     'judge figures': 'yes: a right number with the wrong number of figures is only close',
     'highest help level': '0 to 3: how far hints may go',
+    'exit questions':
+      '0 to 4: how many students of a team get one, with numbers of their own. Build again after a change',
+    'show exit checks': 'no: answers to exit questions are kept; yes: every class sees their checks',
     'glassware class': 'A or B: decides how far off a reading may be',
     'glassware standard': 'ISO or ASTM',
     balance: 'readability of the balance',

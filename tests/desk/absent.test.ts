@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { absentKeys } from '../../src/desk/teams/absentKeys.ts';
 import { deskWords } from '../../src/desk/words.ts';
+import { activityById } from '../../src/lab/lesson/activities.ts';
 import { membersTexts } from '../../src/lab/texts/members.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import type { PlanReading } from '../../src/workbook/readLesson.ts';
@@ -116,23 +117,30 @@ describe('readTeams', () => {
   it('lists classes and teams as the Plan has them, with the people of those that have a block', () => {
     file.put(moss, file.rowOf(moss, 'c2-t1'), at.who, 'Ana\nBen');
     file.state.sheets = file.state.sheets.filter(({ name }) => name !== fern);
+    const help = { level: '', extension: '' };
+    const lessonHelp = { level: '3', suggestion: activityById('stock and dilution')?.extension };
     expect(valueIn(file.call('readTeams'))).toEqual({
       day: '2026-03-02',
       classes: [
         {
           name: fern,
+          lessonHelp,
+          practice: [],
           teams: [
-            { team: 'Otter', key: 'c1-t1', absent: false },
-            { team: 'Heron', key: 'c1-t2', absent: false },
+            { team: 'Otter', key: 'c1-t1', absent: false, help },
+            { team: 'Heron', key: 'c1-t2', absent: false, help },
           ],
         },
         {
           name: moss,
+          lessonHelp,
+          practice: [],
           teams: [
             {
               team: 'Newt',
               key: 'c2-t1',
               absent: false,
+              help,
               members: {
                 who: 'Ana\nBen',
                 day: '',

@@ -217,7 +217,7 @@ describe('a call of the script that fails once while a lesson changes', () => {
     const expected = compared(whole);
     const places = Array.from({ length: calls() }, (_, index) => index + 1);
     const odd: string[] = [];
-    for (const place of some(places, 7, 40)) {
+    for (const place of some(places, 7, 400)) {
       const host = begin();
       const failure = failAtCall(host, place);
       pressOn(host);

@@ -125,7 +125,7 @@ describe('the rows for evidence', () => {
     expect(weighed('0', '7.14', '7.14')).toMatchObject({
       empty: ['on target', 'Noted.'],
       loaded: ['close', asks],
-      mass: ['close', 'First answer the question beside “Loaded”.'],
+      mass: ['close', 'Check “Loaded” first. This row uses it.'],
     });
     expect(weighed('0.00', '7.14', '7.14').loaded[0]).toBe('close');
     // With another vessel on it too: no substance would be left for the plan.
@@ -151,7 +151,7 @@ describe('the rows for evidence', () => {
   });
 
   it.each([
-    ['3.3', 'close', 'Write every figure that the balance shows.'],
+    ['3.3', 'close', 'Close. Write down every digit that the balance shows.'],
     ['-3.27', 'not yet', 'Less than nothing, or than empty? Read both again.'],
     ['3.27 mL', 'not yet', 'Type the number that the balance shows, in g.'],
     ['a boat', 'unreadable', 'Type the number that the balance shows, in g.'],

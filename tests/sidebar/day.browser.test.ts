@@ -57,21 +57,31 @@ const record: RecordView = {
   ],
 };
 const share: ShareView = { fileName: 'Copy of solutions', entriesToday: 3, otherSheets: ['Roster'] };
+const help = { level: '', extension: '' };
+const lessonHelp = { level: '3', suggestion: 'Is there another way?' };
 const teams: TeamsView = {
   classes: [
     {
       name: 'Second period',
+      lessonHelp,
+      practice: [],
       teams: [
-        { team: 'Basalt', key: 'c1-t1', absent: false, members: { who: '', day: '', members: [] } },
+        { team: 'Basalt', key: 'c1-t1', absent: false, help, members: { who: '', day: '', members: [] } },
         {
           team: 'Granite',
           key: 'c1-t3',
           absent: true,
+          help: { level: '1', extension: 'Why is it warmer?' },
           members: { who: 'Eda', day: '2026-03-01', members: [{ name: 'Eda', absent: false, roles: ['calculates'] }] },
         },
       ],
     },
-    { name: 'Fourth period', teams: [{ team: 'Slate', key: 'c2-t1', absent: false }] },
+    {
+      name: 'Fourth period',
+      lessonHelp,
+      practice: ['Practice 1'],
+      teams: [{ team: 'Slate', key: 'c2-t1', absent: false, help }],
+    },
   ],
   day: '2026-03-02',
 };
@@ -240,6 +250,27 @@ describe('teams', () => {
     await opened.getByLabel('Slate is absent today').click();
     await opened.getByText('Expected a team.').waitFor();
     expect(await opened.getByLabel('Slate is absent today').isChecked()).toBe(false);
+  });
+  it('gives a team help and a task of its own as they are chosen, and a class practice in one press', async () => {
+    const own = (level: string, extension: string) => ({ value: good({ level, extension }) });
+    const setOwnHelp = [own('1', ''), own('1', lessonHelp.suggestion)];
+    const opened = await open('Teams', {}, { setOwnHelp, addPractice: value(bad('A build is under way.')) });
+    await opened.locator('summary', { hasText: 'for Basalt' }).click();
+    await opened.getByLabel(texts.teams.ownHelp.level('Basalt')).selectOption('1');
+    await opened.getByText(texts.teams.ownHelp.savedLevel('Basalt', '1')).waitFor();
+    await opened.getByRole('button', { name: texts.teams.ownHelp.suggestion(lessonHelp.suggestion) }).click();
+    await opened.getByText(texts.teams.ownHelp.savedTask('Basalt', true)).waitFor();
+    expect(await opened.getByLabel(texts.teams.ownHelp.task('Basalt')).inputValue()).toBe(lessonHelp.suggestion);
+    await opened.locator('summary', { hasText: texts.teams.practice.title }).click();
+    await opened.getByLabel('Class', { exact: true }).first().selectOption('Fourth period');
+    await opened.getByText(texts.teams.practice.there(['Practice 1'])).waitFor();
+    await opened.getByRole('button', { name: texts.teams.practice.button }).click();
+    await opened.getByText('A build is under way.').first().waitFor();
+    expect(await sent(opened, 'setOwnHelp')).toEqual([
+      ['c1-t1', { level: '1' }],
+      ['c1-t1', { extension: lessonHelp.suggestion }],
+    ]);
+    expect(await sent(opened, 'addPractice')).toEqual([['Fourth period', {}]]);
   });
   it('takes the names of a team, shares the roles, and marks one person as absent', async () => {
     const kept = (absent: boolean, base: string): TeamMembersView => ({

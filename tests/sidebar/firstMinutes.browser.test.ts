@@ -71,19 +71,26 @@ describe('the first minutes', () => {
     expect(decisions).toHaveLength(6);
   });
 
-  it('show everything a first lesson needs on one screen and a half, and the rest in four folded lines', async () => {
+  it('show everything a first lesson needs on one screen and a half, and the rest in five folded lines', async () => {
     const opened = await open();
     const box = await buildButton(opened).boundingBox();
     expect(box?.y ?? Number.POSITIVE_INFINITY).toBeLessThan(1.5 * 760);
     const folds = opened.locator('.folds > details');
-    expect(await folds.locator('h2').allTextContents()).toEqual([plan.numbers, plan.shelf, plan.checks, plan.bench]);
+    expect(await folds.locator('h2').allTextContents()).toEqual([
+      plan.numbers,
+      plan.shelf,
+      plan.checks,
+      plan.safety,
+      plan.bench,
+    ]);
     expect(await folds.evaluateAll((all) => all.some((one) => (one as HTMLDetailsElement).open))).toBe(false);
     const said = (await folds.locator('.fold-set').allTextContents()).map((line) => line.replaceAll('\u00a0', ' '));
     expect(said[0]).toContain('stock molarity 0.400 mol/L');
     expect(said[0]).toContain(plan.numbersOwn);
     expect(said[1]).toContain('flasks 100, 200, 250 mL');
     expect(said[2]).toContain('3 significant figures');
-    expect(said[3]).toContain('2 periods');
+    expect(said[3]).toContain('safety questions for Danger');
+    expect(said[4]).toContain('2 periods');
     await folds.first().locator('summary').click();
     await opened.getByLabel('Flask', { exact: true }).fill('1/4 L');
     await opened.getByLabel(plan.ownNumbers).uncheck();

@@ -30,6 +30,8 @@ const setup: Setup = {
     'decimal mark': 'point',
     'judge figures': 'no',
     'highest help level': '3',
+    'exit questions': '0',
+    'show exit checks': 'no',
     'glassware class': 'B',
     'glassware standard': 'ISO',
     balance: '0.01 g',

@@ -105,8 +105,12 @@ describe('rows that a lesson adds to its activity', () => {
   });
 
   it('are no higher than a row that is added may be, whatever the substance', () => {
-    for (const { spellings } of listedHazards()) {
-      const [formula = ''] = spellings;
+    // The formula is all that differs in their texts.
+    const longest = listedHazards()
+      .map(({ spellings: [formula = ''] }) => formula)
+      .sort((one, other) => other.length - one.length)
+      .slice(0, 6);
+    for (const formula of [...longest, 'KBr']) {
       const heights = heightsOf(lessonOf(formula, { settings: { 'safety questions': 'always', evidence: 'yes' } }));
       for (const id of ['splash', 'waste'])
         expect([formula, id, (heights[id] ?? 999) <= mostRowHeight.addedQuestion]).toEqual([formula, id, true]);

@@ -1,4 +1,4 @@
-import type { Setup } from '../../lab/lesson/setup.ts';
+import type { Setup, TeamPlan } from '../../lab/lesson/setup.ts';
 import type { SheetRole } from '../../workbook/workbook.ts';
 import type { Book } from '../file/book.ts';
 import type { BuildState } from '../views.ts';
@@ -41,6 +41,8 @@ export interface BuildWish {
   readonly removesSample?: boolean;
   /** A class to which one more team comes, or which comes itself: the others' sheets are not touched. */
   readonly joins?: { readonly className: string };
+  /** One more go at the lesson for somebody of a class, under the key and the name that it is to have. */
+  readonly practice?: Pick<TeamPlan, 'key' | 'className' | 'team'>;
   readonly answers: BuildAnswers;
 }
 

@@ -25,7 +25,10 @@ export function newNote(
   const teams = lesson.teams.filter(({ key }) => limited.away?.includes(key) !== true);
   const own = { ...lesson, teams };
   const all = tasksFor({ book, limited, lesson: own, wish });
-  const joining = wish.joins === undefined ? all : tasksJoining(book, { all, lesson, ...wish.joins });
+  const joining =
+    wish.joins === undefined
+      ? all
+      : tasksJoining(book, { all, lesson, ...wish.joins, isPractice: wish.practice !== undefined });
   // What an earlier build has left undone is done as well.
   const undone = (earlier?.tasks.slice(earlier.done) ?? []).map(taskName);
   const tasks = all.filter((task) => joining.includes(task) || undone.includes(taskName(task)));
@@ -198,7 +201,7 @@ function sheetsFor(
 
 /**
  * Who joins in mid-lesson touches the Plan, one class and Progress; the Poll where a class is new to it. Prepare says by
- * itself that its list is of an earlier Plan.
+ * itself that its list is of an earlier Plan. Practice is in no count, so not in Progress either.
  */
 function tasksJoining(
   book: Book,
@@ -206,14 +209,21 @@ function tasksJoining(
     all,
     className,
     lesson,
-  }: { readonly all: readonly BuildTask[]; readonly className: string; readonly lesson: Lesson },
+    isPractice,
+  }: {
+    readonly all: readonly BuildTask[];
+    readonly className: string;
+    readonly lesson: Lesson;
+    readonly isPractice: boolean;
+  },
 ): readonly BuildTask[] {
   const keys = teamsOf(lesson, className).map(({ key }) => key);
   const isOwn = ({ keys: own }: BuildTask) => own?.some((key) => keys.includes(key)) === true;
   const isNew = all.some((task) => isOwn(task) && sheetInUse(book, task.role) === undefined);
   return all.filter((task) => {
     const { kind } = task.role;
-    return kind === 'class' ? isOwn(task) : kind === 'poll' ? isNew : kind === 'plan' || kind === 'progress';
+    if (kind === 'class') return isOwn(task);
+    return kind === 'poll' ? isNew : kind === 'plan' || (kind === 'progress' && !isPractice);
   });
 }
 

@@ -1,6 +1,10 @@
+import { withExitNumbers } from '../../lab/exit/exitNumbers.ts';
+import { seatsOf } from '../../lab/exit/seatsOf.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
-import type { TeamPlan } from '../../lab/lesson/setup.ts';
+import { isPractice, isTeam } from '../../lab/lesson/practice.ts';
+import type { Setup, TeamPlan } from '../../lab/lesson/setup.ts';
 import { numbersForTeams } from '../../lab/numbers/numbersForTeams.ts';
+import { practiceNumbers } from '../../lab/numbers/practiceNumbers.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
 import { keptTeams } from '../../workbook/keptTeams.ts';
 import type { Lesson } from '../../workbook/lesson.ts';
@@ -32,7 +36,7 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
     const there = lessonInFile(lessonBook(awakened(file, id), id));
     return there.ok ? done({ lesson: there.value.lesson, replacesPlan: false }) : there;
   }
-  const { setup, sample, answers, joins } = wish;
+  const { setup, sample, answers, joins, practice } = wish;
   const book = lessonBook(file, id);
   const numbers = numbersForTeams(setup);
   if (!numbers.ok) return numbersProblem(numbers.error);
@@ -61,8 +65,17 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
   const before = names?.before;
   const taken = keysOfOthers(file, wish);
   const kept = keptTeams({ drafted: numbers.value.teams, before: before ?? begins, setup, taken });
+  const namedTwice = kept.find((line) => isPractice(line) && numbers.value.teams.some((team) => isCalled(team, line)));
+  if (namedTwice !== undefined) {
+    const { className, team } = namedTwice;
+    return problem({ ...deskWords.setupProblems.teamTwice, where: className, received: `“${team}”` }, 'classes');
+  }
+  const all = practice === undefined ? done(kept) : withPractice(kept, setup, practice);
+  if (!all.ok) return all;
+  const { settings } = setup;
+  const own = withExitNumbers(all.value, { activity, settings, seats: seatsOf(settings) });
   const whole = plan.state === 'there' ? plan.whole.teams : [];
-  const teams = withAway(whole, { away: book.away ?? [], teams: kept });
+  const teams = withAway(whole, { away: book.away ?? [], teams: own });
   const lesson: Lesson = {
     setup,
     activity: activityInUse(activity, { setup, teams }),
@@ -73,7 +86,25 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
   const aside = answers.setAside === true ? undefined : setAsideBy(book, lesson, joins?.className);
   if (aside !== undefined) return asked(aside);
   const lines = before && { ...before, teams: withAway(whole, { away: book.away ?? [], teams: before.teams }) };
-  return done({ lesson, replacesPlan: lines !== undefined && loses(lines, lesson) });
+  const replacesPlan = lines !== undefined && (lines.hasOwnColumns || loses(lines, lesson));
+  return done({ lesson, replacesPlan });
+}
+
+const isCalled = (one: TeamPlan, other: TeamPlan): boolean =>
+  one.className === other.className && one.team.toLowerCase() === other.team.toLowerCase();
+
+/** The lines with one more for practice, unless it stands there already; refused where the shelf has no fresh numbers. */
+function withPractice(
+  lines: readonly TeamPlan[],
+  setup: Setup,
+  { key, className, team }: NonNullable<BuildWish['practice']>,
+): Outcome<readonly TeamPlan[]> {
+  if (lines.some((line) => line.key === key)) return done(lines);
+  const taken = lines.filter((line) => line.className === className).map(({ givens }) => givens);
+  const numbers = practiceNumbers(setup, { className, taken });
+  if (!numbers.ok) return numbersProblem(numbers.error);
+  if (!numbers.value.isFresh) return problem({ ...deskWords.practice.noNumbers, where: className });
+  return done([...lines, { key, className, team, givens: numbers.value.givens }]);
 }
 
 /** Teams of lessons that are no sample. */
@@ -102,7 +133,7 @@ function linesGoingAlong(file: Book, { from = [], lesson: id = '' }: BuildWish):
     .flatMap(({ book }) => {
       const plan = planInFile(book);
       if (plan.state !== 'there') return [];
-      const teams = plan.reading.teams.filter(({ className }) => from.includes(className));
+      const teams = plan.reading.teams.filter((line) => isTeam(line) && from.includes(line.className));
       return teams.length === 0 ? [] : [{ ...plan.reading, teams }];
     });
   const last = lines[lines.length - 1];

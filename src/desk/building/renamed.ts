@@ -1,3 +1,4 @@
+import { isTeam } from '../../lab/lesson/practice.ts';
 import type { ClassSetup, TeamPlan } from '../../lab/lesson/setup.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
 import type { NamePair } from './questions.ts';
@@ -44,10 +45,10 @@ export function renamed({
     const teams = classes.find(({ name }) => name === to)?.teams ?? [];
     for (const { key, team } of lines) names.set(key, { className: to, team });
     for (const pair of pairsOf(
-      lines.map(({ team }) => team),
+      lines.filter(isTeam).map(({ team }) => team),
       teams,
     )) {
-      const ofTeam = lines.filter(({ team }) => team === pair.from);
+      const ofTeam = lines.filter((line) => isTeam(line) && line.team === pair.from);
       if (pair.isPlain || decide({ kind: 'team', from: pair.from, to: pair.to, className: to }, ofTeam))
         for (const { key } of ofTeam) names.set(key, { className: to, team: pair.to });
     }

@@ -1,3 +1,5 @@
+import { exitSteps } from '../../lab/exit/exitSteps.ts';
+import { seatsOf } from '../../lab/exit/seatsOf.ts';
 import type { Lesson } from '../../workbook/lesson.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import type { Book } from '../file/book.ts';
@@ -11,12 +13,12 @@ import { typedInBlock, typedInStep } from './typedCells.ts';
  */
 export function setAsideBy(
   book: Book,
-  { teams, activity }: Lesson,
+  { teams, activity, setup }: Lesson,
   /** Left out where every class is built. */
   onlyClass?: string,
 ): BuildQuestion | undefined {
   const keys = teams.map(({ key }) => key);
-  const steps = activity.steps.map(({ id }) => id);
+  const steps = [...activity.steps, ...exitSteps(activity, seatsOf(setup.settings))].map(({ id }) => id);
   const touched = classesInFile(book).filter(({ name }) => onlyClass === undefined || name === onlyClass);
   const where = touched.flatMap(({ name, sheet, reading }) => {
     const isOfAnother = sheet?.tag?.activity !== undefined && sheet.tag.activity !== activity.id;

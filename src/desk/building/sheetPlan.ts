@@ -6,7 +6,7 @@ import { planPlanSheet } from '../../workbook/planPlanSheet.ts';
 import { planPollSheet } from '../../workbook/planPollSheet.ts';
 import { planPrepareSheet } from '../../workbook/planPrepareSheet.ts';
 import { planProgressSheet, progressOrder } from '../../workbook/planProgressSheet.ts';
-import { classNames, teamsOf } from '../../workbook/planWorkbook.ts';
+import { classNames, teamsOf, withoutPractice } from '../../workbook/planWorkbook.ts';
 import { readClassSheet } from '../../workbook/readClassSheet.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
 import type { SheetPlan, SheetRole } from '../../workbook/workbook.ts';
@@ -98,7 +98,7 @@ function progressPlan({
   });
   const { ids, keysAt } = progressOrder(cellsOf(sheetToRead(book, { kind: 'progress' })));
   const place = (id: string) => (ids.includes(id) ? ids.indexOf(id) : ids.length);
-  const classes = [...own, ...others].sort((one, other) => place(one.id) - place(other.id));
+  const classes = [...withoutPractice([...own, ...others])].sort((one, other) => place(one.id) - place(other.id));
   return planProgressSheet({ lesson, classes, names, places, keysAt });
 }
 

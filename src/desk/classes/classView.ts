@@ -1,4 +1,8 @@
+import { isExitStep } from '../../lab/exit/exitStep.ts';
+import { exitSteps } from '../../lab/exit/exitSteps.ts';
+import { seatsOf } from '../../lab/exit/seatsOf.ts';
 import { activityById } from '../../lab/lesson/activities.ts';
+import { isPractice, isTeam } from '../../lab/lesson/practice.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
 import { classNow } from '../../workbook/classNow.ts';
 import { obstaclesIn } from '../../workbook/obstaclesIn.ts';
@@ -14,6 +18,7 @@ import { deskWords } from '../words.ts';
 import { badGivenOf } from './badGivenOf.ts';
 import { classCalled } from './classCalled.ts';
 import { classInFront } from './classInFront.ts';
+import { exitCounts } from './exitCounts.ts';
 
 /** The class now, for the teacher's eyes: teams by steps, whom to talk to first and why. */
 export function classView(book: Book, className: unknown): Outcome<ClassView> {
@@ -25,15 +30,19 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
   const plan = inFile.state === 'there' ? inFile.reading : undefined;
   const activity = activityById(plan?.setup.activity ?? '');
   const steps = activity === undefined || plan === undefined ? [] : activityInUse(activity, plan).steps;
-  const titles = new Map(steps.map(({ id, title }) => [id, title]));
+  const exit = activity && plan ? exitSteps(activity, seatsOf(plan.setup.settings)) : [];
+  const titles = new Map([...steps, ...exit].map(({ id, title }) => [id, title]));
   const told = steps.filter(({ kind }) => kind === 'told').map(({ id }) => id);
   const { today, now } = book;
   const absent = absentKeys(plan, today);
   const formulas = new Set(sheet.formulaEntries);
-  const errors = percentErrors(reading, {
-    steps,
-    decimalMark: plan?.setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point',
-  });
+  const errors = percentErrors(
+    { ...reading, blocks: reading.blocks.filter(isTeam) },
+    {
+      steps,
+      decimalMark: plan?.setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point',
+    },
+  );
   const { talkFirst, sayToClass, notYetKnown } = classNow({
     reading,
     titles,
@@ -52,7 +61,8 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
     now,
   });
   const isClosed = reading.blocks.some(({ key }) => plan?.closed.includes(key) === true);
-  const scored = (step: string) => !told.includes(step);
+  const scored = (step: string) => !told.includes(step) && !isExitStep(step);
+  const counts = activity && plan ? exitCounts(reading, { plan, activity, formulas }) : undefined;
   const inFront = classInFront(book);
   const inTheWay = reading.blocks.flatMap((block) =>
     obstaclesIn(block, cellsOf(sheet)).map(({ cell, text }) => deskWords.inTheWay({ cell, text, team: block.team })),
@@ -66,6 +76,7 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
     teams: reading.blocks.map((block) => ({
       team: block.team,
       key: block.key,
+      ...(isPractice(block) ? { practice: true as const } : {}),
       ...(absent.includes(block.key) ? { absent: true } : {}),
       members: membersView(block.who, today).members,
       done: block.steps.filter(({ step, check }) => scored(step) && check === 'on target').length,
@@ -85,6 +96,7 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
     sayToClass,
     notYetKnown,
     ...(inTheWay.length > 0 ? { inTheWay } : {}),
+    ...(counts === undefined ? {} : { exit: counts }),
     ...(errors === undefined ? {} : { percentErrors: errors }),
   });
 }

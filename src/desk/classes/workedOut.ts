@@ -63,7 +63,9 @@ export function workedOut({
 /** The key, and the givens as far as they have names: the columns that the formula of a block takes. */
 function givenColumns(names: readonly CellValue[]): readonly number[] {
   const columns: number[] = [at.key, at.step];
-  for (let column: number = at.givens; cellText(names[column - 1]) !== ''; column += 1) columns.push(column);
+  // Behind the numbers stand marks without a name, and behind those what the team has of its own.
+  for (let column: number = at.givens; column <= names.length; column += 1)
+    if (cellText(names[column - 1]) !== '') columns.push(column);
   return columns;
 }
 

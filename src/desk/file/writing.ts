@@ -1,4 +1,4 @@
-import type { CellWish, Seen, SheetKind } from '../../host/calls.ts';
+import type { CellsWish, Seen, SheetKind } from '../../host/calls.ts';
 import { done, type Outcome, type Problem } from '../outcome.ts';
 import { ask, type Work } from './ask.ts';
 import type { Book, BookSheet } from './book.ts';
@@ -31,18 +31,15 @@ export function* attempt<T>(
 export function* writeCells(
   file: File,
   {
-    cells,
-    seen,
     kinds,
     ids = [],
-  }: {
-    readonly cells: readonly CellWish[];
-    readonly seen: readonly Seen[];
+    ...wish
+  }: Pick<CellsWish, 'cells' | 'heights' | 'seen'> & {
     readonly kinds: readonly SheetKind[];
     /** Single sheets besides. */
     readonly ids?: readonly number[];
   },
 ): Work<Outcome<Book>> {
-  const answer = yield* ask('writeCells', { cells, seen, read: { kinds, ...(ids.length > 0 ? { ids } : {}) } });
+  const answer = yield* ask('writeCells', { ...wish, read: { kinds, ...(ids.length > 0 ? { ids } : {}) } });
   return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
 }

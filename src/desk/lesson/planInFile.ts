@@ -1,5 +1,6 @@
 import { errorText } from '../../errors/errorText.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
+import { isTeam } from '../../lab/lesson/practice.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
 import type { Lesson } from '../../workbook/lesson.ts';
 import { type PlanReading, readLesson } from '../../workbook/readLesson.ts';
@@ -39,7 +40,7 @@ function withoutAway(whole: PlanReading, { away = [] }: Pick<Book, 'away'>): Pla
     .filter(({ name }) => names.includes(name))
     .map(({ name }) => ({
       name,
-      teams: teams.filter(({ className }) => className === name).map(({ team }) => team),
+      teams: teams.filter((line) => isTeam(line) && line.className === name).map(({ team }) => team),
     }));
   return { ...whole, teams, setup: { ...whole.setup, classes } };
 }

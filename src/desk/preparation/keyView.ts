@@ -1,3 +1,4 @@
+import { withExitSteps } from '../../lab/exit/withExitSteps.ts';
 import { orderInWords } from '../../lab/key/orderInWords.ts';
 import { teamKey } from '../../lab/key/teamKey.ts';
 import type { Step } from '../../lab/lesson/activity.ts';
@@ -10,7 +11,8 @@ import type { KeyView } from '../views.ts';
 export function keyView(book: Book): Outcome<KeyView> {
   const lesson = lessonNow(book);
   if (!lesson.ok) return lesson;
-  const { plan, activity } = lesson.value;
+  const { plan, activity: planned } = lesson.value;
+  const activity = withExitSteps(planned, plan.setup.settings);
   const { settings } = plan.setup;
   const byTeam = lettersByTeam(plan);
   return done({

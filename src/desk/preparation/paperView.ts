@@ -1,4 +1,6 @@
 import { shownTo } from '../../lab/bench/shownTo.ts';
+import { exitGivens } from '../../lab/exit/exitStep.ts';
+import { withExitSteps } from '../../lab/exit/withExitSteps.ts';
 import { teamKey } from '../../lab/key/teamKey.ts';
 import { shownWords } from '../../lab/lesson/shownWords.ts';
 import { wholeCautions } from '../../lab/lesson/wholeCautions.ts';
@@ -12,7 +14,8 @@ import type { PaperView } from '../views.ts';
 export function paperView(book: Book): Outcome<PaperView> {
   const lesson = lessonNow(book);
   if (!lesson.ok) return lesson;
-  const { plan, activity } = lesson.value;
+  const { plan, activity: planned } = lesson.value;
+  const activity = withExitSteps(planned, plan.setup.settings);
   const { settings } = plan.setup;
   const byTeam = lettersByTeam(plan);
   return done({
@@ -39,7 +42,7 @@ export function paperView(book: Book): Outcome<PaperView> {
                 })
               : shownWords(
                   { shown: shownTo(step, byTeam ? team.key : '') },
-                  { values: team.givens, givens: activity.givens },
+                  { values: team.givens, givens: [...activity.givens, ...exitGivens(step.id)] },
                 ),
           unit: stepUnit(step),
           kind: step.kind,

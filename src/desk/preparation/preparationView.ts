@@ -1,9 +1,11 @@
 import { cautionLanguageOf } from '../../lab/lesson/cautionPiecesIn.ts';
 import { periodPlans } from '../../lab/lesson/periodPlan.ts';
+import { isPractice, isTeam } from '../../lab/lesson/practice.ts';
+import type { TeamPlan } from '../../lab/lesson/setup.ts';
 import { dayPreparation } from '../../lab/preparation/dayPreparation.ts';
 import { hazardSourceRows } from '../../lab/preparation/hazardSourceRows.ts';
 import { labels } from '../../lab/preparation/labels.ts';
-import { preparationRows } from '../../lab/preparation/preparationRows.ts';
+import { type PreparationRow, preparationRows } from '../../lab/preparation/preparationRows.ts';
 import { preparationTexts } from '../../lab/texts/preparation.ts';
 import { cellText } from '../../workbook/cellText.ts';
 import { prepareCells } from '../../workbook/layout.ts';
@@ -19,9 +21,15 @@ export function preparationView(book: Book): Outcome<PreparationView> {
   if (!lesson.ok) return lesson;
   const { plan, activity } = lesson.value;
   const { settings, shelf } = plan.setup;
-  const day = dayPreparation({ activity, teams: plan.teams, shelf, settings });
+  const dayOf = (teams: readonly TeamPlan[]) => dayPreparation({ activity, teams, shelf, settings });
+  const day = dayOf(plan.teams.filter(isTeam));
   const mark = markOf(plan);
-  const rows = [...preparationRows(day, mark), ...hazardSourceRows(day, book.today)];
+  const practice = plan.teams.filter(isPractice);
+  const rows = [
+    ...preparationRows(day, mark),
+    ...hazardSourceRows(day, book.today),
+    ...(practice.length === 0 ? [] : practiceRows(preparationRows(dayOf(practice), mark), practice)),
+  ];
   const names = Object.keys(preparationTexts.sections) as (keyof typeof preparationTexts.sections)[];
   return done({
     date: book.today,
@@ -50,6 +58,19 @@ export function preparationView(book: Book): Outcome<PreparationView> {
     periods: periodPlans(activity, Number(settings.periods)),
   });
 }
+
+/** What practice takes if it is done at the bench: marked as practice, and in no amount of the day. */
+const practiceRows = (rows: readonly PreparationRow[], practice: readonly TeamPlan[]): readonly PreparationRow[] =>
+  rows
+    .filter(({ section }) => section === 'solids' || section === 'stocks' || section === 'make')
+    .map(({ what, amount, withSpare, unit, note }) => ({
+      section: 'practice',
+      what,
+      amount,
+      withSpare,
+      unit,
+      note: `${preparationTexts.practiceNote(practice.map(({ className, team }) => `${team} (${className})`))} ${note}`,
+    }));
 
 /** Whether the Prepare sheet says that the Plan is another by now. */
 function freshness(book: Book): PreparationView['sheet'] {

@@ -1,11 +1,14 @@
+import { isExitStep } from '../../lab/exit/exitStep.ts';
 import { activityWanted } from '../../lab/lesson/activityWanted.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
+import { isTeam } from '../../lab/lesson/practice.ts';
 import { membersOn } from '../../lab/members/membersOn.ts';
 import { readMembers } from '../../lab/members/readMembers.ts';
 import type { ClassDay } from '../../lab/record/classFacts.ts';
 import { workedWith } from '../../lab/record/workedWith.ts';
 import { readClassSheet } from '../../workbook/readClassSheet.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
+import { exitCounts } from '../classes/exitCounts.ts';
 import type { Book } from '../file/book.ts';
 import { dayIn } from '../file/dayIn.ts';
 import { cellsOf, sheetToRead } from '../file/sheets.ts';
@@ -41,9 +44,11 @@ export function classDays(book: Book): readonly ClassDayFound[] {
     if (source?.tag?.state !== 'built' && source?.tag?.state !== 'leaving') return [];
     const reading = source === found.sheet ? found.reading : readClassSheet(cellsOf(source));
     if (reading === undefined) return [];
-    const keys = reading.blocks.map(({ key }) => key);
+    const blocks = reading.blocks.filter(isTeam);
+    const keys = blocks.map(({ key }) => key);
     const ownTeams = plan?.teams.filter(({ key }) => keys.includes(key)) ?? [];
-    const steps = reading.blocks.flatMap((block) => block.steps);
+    const steps = blocks.flatMap((block) => block.steps);
+    const exit = activity && plan && exitCounts(reading, { plan, activity, formulas: new Set(source.formulaEntries) });
     // Where no time was ever noted, what is typed there is all that is known.
     const hasTimes = steps.some(({ lastEntry }) => lastEntry !== undefined);
     const entriesToday = steps.flatMap(({ lastEntry }) =>
@@ -66,14 +71,16 @@ export function classDays(book: Book): readonly ClassDayFound[] {
         ...(source.tag.activity === undefined ? {} : { builtFor: source.tag.activity }),
         hasEntriesToday: entriesToday.length > 0,
         ...(entriesToday.length === 0 ? {} : { lastEntryToday: Math.max(...entriesToday) }),
-        teams: reading.blocks.map((block) => ({
+        ...(exit === undefined ? {} : { exit: { answered: exit.answered, right: exit.right } }),
+        teams: blocks.map((block) => ({
           team: block.team,
           absent: absent.includes(block.key),
           absentMembers: membersOn(readMembers(block.who), day)
             .members.filter((member) => member.absent)
             .map(({ name }) => name),
           here: block.steps.some(({ entry, lastEntry }) => (hasTimes ? isToday(lastEntry) : entry !== '')),
-          steps: block.steps.map(({ step, check, entry, lookAt, tries, helpWanted }) => {
+          steps: block.steps.flatMap(({ step, check, entry, lookAt, tries, helpWanted }) => {
+            if (isExitStep(step)) return [];
             const ours = activity?.steps.find(({ id }) => id === step);
             return {
               title: ours?.title ?? step,

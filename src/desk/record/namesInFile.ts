@@ -1,3 +1,4 @@
+import { isTeam } from '../../lab/lesson/practice.ts';
 import { roles } from '../../lab/lesson/roles.ts';
 import { readMembers } from '../../lab/members/readMembers.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
@@ -11,7 +12,7 @@ export function namesInFile(book: Book): readonly string[] {
   const known: readonly string[] = roles;
   for (const { book: limited } of lessonsInUse(book)) {
     const plan = planInFile(limited);
-    if (plan.state === 'there') for (const { team } of plan.reading.teams) names.add(team);
+    if (plan.state === 'there') for (const { team } of plan.reading.teams.filter(isTeam)) names.add(team);
   }
   for (const { reading } of lessonsInUse(book).flatMap((lesson) => classesInFile(lesson.book))) {
     for (const { who: team, steps } of reading?.blocks ?? []) {

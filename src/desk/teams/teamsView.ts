@@ -1,3 +1,6 @@
+import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
+import { isPractice, isTeam } from '../../lab/lesson/practice.ts';
+import { extensionGiven, ownHelpGiven } from '../../lab/lesson/teamColumns.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import { classesInUse } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
@@ -32,17 +35,25 @@ function teamsOfLesson(book: Book): Outcome<TeamsView['classes']> {
   const absent = absentKeys(plan.value.reading, day);
   const cells = new Map<string, string>();
   for (const { reading } of classesInFile(book)) for (const { key, who } of reading?.blocks ?? []) cells.set(key, who);
+  const { settings } = setup;
+  const lessonHelp = {
+    level: settings['highest help level'],
+    suggestion: lessonActivity(settings)?.extension ?? '',
+  };
   return done(
     setup.classes.map(({ name }) => ({
+      lessonHelp,
       name,
+      practice: teams.filter((line) => isPractice(line) && line.className === name).map(({ team }) => team),
       teams: teams
-        .filter(({ className }) => className === name)
-        .map(({ team, key }) => {
+        .filter((line) => isTeam(line) && line.className === name)
+        .map(({ team, key, givens }) => {
           const who = cells.get(key);
           return {
             team,
             key,
             absent: absent.includes(key),
+            help: { level: givens[ownHelpGiven] ?? '', extension: givens[extensionGiven] ?? '' },
             ...(who === undefined ? {} : { members: membersView(who, day) }),
           };
         }),

@@ -19,22 +19,37 @@ export const filled = (text: string, words: Readonly<Record<string, string>>): s
   text.replace(/\{(\w+)\}/g, (whole, name: string) => words[name] ?? whole);
 
 /** The words of a slip for the most special of some wordings that it has any for. */
-const slipText = (id: SlipId, wordings: readonly Wording[]): SlipText => {
+export const slipWords = (id: SlipId, wordings: readonly Wording[]): SlipText => {
   const text: SlipText & { readonly in?: Partial<Record<Wording, SlipText>> } = slipTexts[id];
   const own = wordings.find((wording) => text.in?.[wording]);
   return (own && text.in?.[own]) ?? text;
 };
 
+interface Wishes {
+  /** Wordings that come before those for the quantity. */
+  readonly special?: readonly Wording[];
+  /** Questions of the step's own, which win over those of its quantity. */
+  readonly asks?: CalculatedStep['asks'];
+  /** For a row that is too low for more: one question, without what the value matches. */
+  readonly isBrief?: boolean;
+}
+
 /** One slip is named alone; several are named together, and every question fits, none of them twice. */
-function slipsText(slips: readonly SlipId[], wordings: readonly Wording[], asks: CalculatedStep['asks'] = {}): string {
+function slipsText(
+  slips: readonly SlipId[],
+  wordings: readonly Wording[],
+  { asks = {}, isBrief = false }: Pick<Wishes, 'asks' | 'isBrief'>,
+): string {
   const texts = slips.map((id) => ({
-    ...slipText(id, wordings),
+    ...slipWords(id, wordings),
     ...(asks[id] === undefined ? {} : { ask: asks[id] }),
   }));
+  const questions = [...new Set(texts.map(({ ask }) => ask))];
+  if (isBrief) return questions.length === 1 ? (questions[0] ?? '') : remarks.notYetBrief;
   const fits = [...new Set(texts.map((text) => text.fits))];
   return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
     fits: fits.join(', or '),
-    ask: [...new Set(texts.map(({ ask }) => ask))].join(' '),
+    ask: questions.join(' '),
   });
 }
 
@@ -47,20 +62,17 @@ export const unreadableText = (because: Unreadable): string => unreadableTexts[b
 
 /**
  * What an entry's row says: about the work, without a digit of the answer.
- *
- * @param special - Wordings that come before those for the quantity.
- * @param asks - Questions of the step's own, which win over those of its quantity.
  */
 export function feedbackText(
   judgement: Judgement,
   { name, unit }: QuantityEntry,
-  { special = [], asks }: { readonly special?: readonly Wording[]; readonly asks?: CalculatedStep['asks'] } = {},
+  { special = [], asks, isBrief = false }: Wishes = {},
 ): string {
   switch (judgement.status) {
     case 'blank':
       return remarks.blank;
     case 'unreadable':
-      return unreadableText(judgement.because);
+      return unreadableText(isBrief ? 'not a number' : judgement.because);
     case 'on target':
       return remarks.onTarget;
     case 'close': {
@@ -75,7 +87,7 @@ export function feedbackText(
     case 'not yet':
       switch (judgement.question) {
         case 'unit of another kind':
-          return unitQuestion(remarks.unitWanted, unit);
+          return unitQuestion(isBrief ? remarks.unitBrief : remarks.unitWanted, unit);
         case 'unit does not fit':
           return unitQuestion(remarks.unitEvidently, unit);
         case 'other mark':
@@ -87,7 +99,8 @@ export function feedbackText(
         case 'one figure':
           return filled(remarks.oneFigure, { figures: askedWords(judgement.asked) });
         default:
-          return judgement.slips.length > 0 ? slipsText(judgement.slips, [...special, name], asks) : remarks.notYet;
+          if (judgement.slips.length > 0) return slipsText(judgement.slips, [...special, name], { asks, isBrief });
+          return isBrief ? remarks.notYetBrief : remarks.notYet;
       }
   }
 }

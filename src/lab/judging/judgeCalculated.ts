@@ -1,4 +1,5 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
+import { isExitStep } from '../exit/exitStep.ts';
 import type { CalculatedStep } from '../lesson/activity.ts';
 import { carriedRows } from './carriedRows.ts';
 import { feedbackText } from './feedbackText.ts';
@@ -56,6 +57,7 @@ export function judgeCalculated(step: CalculatedStep, cell: CellValue, around: S
     lookAt: feedbackText(final, ready.quantity, {
       special: isFromFlaskBefore(step, around) ? ['flask before'] : [],
       asks: step.asks,
+      isBrief: isExitStep(step.id),
     }),
     slips: final.status === 'not yet' ? final.slips : [],
     ...(final.status === 'follows' ? { root: final.lookAt } : {}),

@@ -1,6 +1,10 @@
 import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
+import { exitStep, isExitStep, withExitGivens } from '../exit/exitStep.ts';
 import { plainName } from '../lesson/givenCells.ts';
+import { isYes } from '../lesson/lessonSettings.ts';
+import { showExitGiven } from '../lesson/teamColumns.ts';
 import { readTeamLesson, type TeamLesson } from '../lesson/teamLesson.ts';
+import { exitTexts } from '../texts/exit.ts';
 import { badStep } from '../texts/feedback.ts';
 import { bareStep } from './bareStep.ts';
 import type { JudgedRow, Surroundings } from './judgedRow.ts';
@@ -40,9 +44,12 @@ const quietRow: JudgedRow = {
  */
 export function judgeTeam(block: TeamBlock, lesson: TeamLesson = readTeamLesson(block)): readonly JudgedRow[] {
   const ids = block.steps.map(plainName);
+  const { activity, settings, givens } = lesson;
+  const exitIsKept = !settings.showExitChecks && !isYes(givens[showExitGiven]);
   const around: Surroundings = {
     ...lesson,
-    stepOf: (id) => lesson.activity?.steps.find((step) => step.id === id) ?? bareStep(id),
+    stepOf: (id) =>
+      activity?.steps.find((step) => step.id === id) ?? (activity && exitStep(activity, id)) ?? bareStep(id),
     rowOf: (id) => {
       const index = ids.indexOf(id);
       return index < 0 ? undefined : judge(index);
@@ -63,7 +70,14 @@ export function judgeTeam(block: TeamBlock, lesson: TeamLesson = readTeamLesson(
 
   function judgeFresh(index: number): JudgedRow {
     const step = around.stepOf(ids[index] ?? '');
-    if (step) return { ...quietRow, step, root: step.title, ...judgeStep(step, block.entries[index], around) };
+    if (step) {
+      const row = { ...quietRow, step, root: step.title };
+      const isExit = isExitStep(step.id);
+      if (isExit && exitIsKept && !isBlank(block.entries[index]))
+        return { ...row, status: 'kept', lookAt: exitTexts.kept };
+      const about = isExit && activity ? { ...around, activity: withExitGivens(activity, step.id) } : around;
+      return { ...row, ...judgeStep(step, block.entries[index], about) };
+    }
     const isNamed = !isBlank(block.steps[index]);
     return isNamed
       ? {

@@ -1,6 +1,7 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
 import type { MeasuredStep, WeighingStep } from '../lesson/activity.ts';
 import { remarks } from '../texts/feedback.ts';
+import { readingTexts } from '../texts/readings.ts';
 import { differenceTexts, weighingTexts } from '../texts/weighing.ts';
 import { expectedReading } from './expectedReading.ts';
 import { filled } from './feedbackText.ts';
@@ -27,14 +28,14 @@ const isOfPlan = (entry: TypedEntry, step: MeasuredStep, around: Surroundings): 
 export function judgeWeighing({ of, when }: WeighingStep, cell: CellValue, around: Surroundings): Partial<JudgedRow> {
   const said = typeof cell === 'string' && shown.test(cell);
   const read = readEntry(said ? cell.replace(shown, '') : cell, 'mass', around.settings);
-  if (read.kind !== 'number')
-    return { status: read.kind, lookAt: read.kind === 'blank' ? '' : weighingTexts.unreadable };
-  if (read.unit === 'other kind') return { status: 'not yet', lookAt: weighingTexts.unreadable };
+  if (read.kind === 'blank') return { status: 'blank' };
+  if (read.kind === 'unreadable' || read.unit === 'other kind')
+    return { status: read.kind === 'number' ? 'not yet' : 'unreadable', lookAt: weighingTexts.unreadable };
   const { value } = read.entry;
   const row = (status: RowCheck['status'], lookAt: string) => ({ status, lookAt, value });
   const empty = when === 'loaded' ? around.rowOf(`${of} empty`)?.value : undefined;
   if (value < 0 || (empty !== undefined && value <= empty)) return row('not yet', weighingTexts.lighter);
-  if (value !== 0 && !showsEveryFigure(read.entry, around.settings.cells)) return row('close', weighingTexts.decimals);
+  if (value !== 0 && !showsEveryFigure(read.entry, around.settings.cells)) return row('close', readingTexts.decimals);
   const measured = around.stepOf(of);
   const isCopied = when === 'loaded' && measured?.kind === 'measured' && isOfPlan(read.entry, measured, around);
   return isCopied && !said ? row('close', weighingTexts.copied) : row('on target', weighingTexts.noted);
@@ -59,7 +60,7 @@ export function judgeDifference(
     return { status: 'not yet', lookAt: about(remarks.needsRow, empty === undefined ? emptyRow : loadedRow) };
   if (isRounded(entry, loaded - empty)) {
     return loadedRow.lookAt === weighingTexts.copied
-      ? { status: 'close', lookAt: about(differenceTexts.openQuestion, loadedRow) }
+      ? { status: 'close', lookAt: about(remarks.lookFirst, loadedRow) }
       : undefined;
   }
   const { emptyLeftIn, added, fromPlan, other } = differenceTexts;

@@ -4,8 +4,8 @@ import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
 import type { Grams, Millilitres } from '../../measurement/quantity.ts';
 import { readQuantity, type TypedQuantity } from '../../measurement/readQuantity.ts';
 import { volumetricTolerance } from '../../measurement/volumetricTolerance.ts';
-import { defaultSettings } from '../lesson/defaultSettings.ts';
 import type { SettingName } from '../lesson/setup.ts';
+import { usualTools } from '../lesson/usualTools.ts';
 import { toleranceTexts } from '../texts/readings.ts';
 
 /** Cells of the settings by name; a blank one stands for what a lesson starts with. */
@@ -23,8 +23,8 @@ export interface ReadingTolerance {
   readonly words: string;
 }
 
-const settingCell = (settings: SettingCells, name: SettingName): CellValue =>
-  isBlank(settings[name]) ? defaultSettings[name] : settings[name];
+const settingCell = (settings: SettingCells, name: keyof typeof usualTools): CellValue =>
+  isBlank(settings[name]) ? usualTools[name] : settings[name];
 
 const badSetting = (name: SettingName, wanted: { readonly expected: string; readonly received: CellValue }) =>
   failure({

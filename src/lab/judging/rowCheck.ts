@@ -1,5 +1,5 @@
 /** What a check says of an entry, in the words of the contract. */
-export type Status = 'on target' | 'close' | 'follows' | 'not yet' | 'blank' | 'unreadable';
+export type Status = 'on target' | 'close' | 'follows' | 'not yet' | 'blank' | 'unreadable' | 'kept';
 
 /** One row's check with what to look at, in words for the team; empty where there is nothing to say. */
 export interface RowCheck {

@@ -4,12 +4,14 @@ import { orderedActions } from '../bench/orderedActions.ts';
 import { procedureByName } from '../bench/procedures.ts';
 import { questionByName } from '../bench/questions.ts';
 import { safetyQuestion } from '../bench/safetyQuestion.ts';
+import { isExitStep } from '../exit/exitStep.ts';
 import { hintForStep } from '../hints/hintForStep.ts';
 import type { Activity, CalculatedStep, MeasuredStep, OrderedStep, Step, TickedStep } from '../lesson/activity.ts';
 import { cautionWords } from '../lesson/cautionWords.ts';
 import type { GivenCells } from '../lesson/givenCells.ts';
 import { quantities } from '../quantities.ts';
 import { choiceTexts } from '../texts/choosing.ts';
+import { exitTexts } from '../texts/exit.ts';
 import { figureWords, remarks, type SlipId, slipTexts, unreadableTexts } from '../texts/feedback.ts';
 import { orderTexts } from '../texts/ordering.ts';
 import { readingAdvice, readingTexts } from '../texts/readings.ts';
@@ -62,7 +64,7 @@ function lookAtTexts(step: Step, team: RowOfTeam): readonly string[] {
         ...safetyQuestion(step).options.flatMap(({ right = '', ask }) => [right, ask]),
       ];
     case 'weighing':
-      return Object.values(weighingTexts);
+      return [...Object.values(weighingTexts), readingTexts.decimals];
     case 'told':
       return step.evidence === 'link' ? [notALink] : [];
   }
@@ -118,18 +120,21 @@ function calculatedTexts(step: CalculatedStep, { activity, givens }: RowOfTeam):
     (id): id is SlipId => id in slipTexts && canHappen(id as SlipId, step, givens),
   );
   const figures = { figures: figureWords.reduce((one, other) => (other.length > one.length ? other : one), '') };
+  const isBrief = isExitStep(step.id);
+  const wishes = { ...(asks ? { asks } : {}), isBrief };
   return [
-    ...slips.map((id) => feedbackText({ status: 'not yet', slips: [id] }, quantity, { ...(asks ? { asks } : {}) })),
+    ...slips.map((id) => feedbackText({ status: 'not yet', slips: [id] }, quantity, wishes)),
     ...(activity.numbers.recipe === undefined ? [] : [feedbackText({ status: 'on target' }, quantity)]),
     ...(['rounding', 'cut off', 'table'] as const).map((because) =>
       feedbackText({ status: 'close', because, asked: { figures: 3 } }, quantity),
     ),
     ...(['unit of another kind', 'unit does not fit', 'other mark', 'sign', 'negative'] as const).map((question) =>
-      feedbackText({ status: 'not yet', slips: [], question }, quantity),
+      feedbackText({ status: 'not yet', slips: [], question }, quantity, wishes),
     ),
     ...[remarks.closeFewFigures, remarks.wrongFigures, remarks.oneFigure].map((text) => filled(text, figures)),
-    remarks.notYet,
-    ...Object.values(unreadableTexts),
+    ...(isBrief
+      ? [exitTexts.kept, remarks.notYetBrief, unreadableTexts['not a number']]
+      : [remarks.notYet, ...Object.values(unreadableTexts)]),
   ];
 }
 
@@ -143,7 +148,9 @@ function measuredTexts(step: MeasuredStep): readonly string[] {
     ...[onTarget, farAbove, farBelow, unit, unreadable, decimals, remarks.otherMark],
     ...(step.from === undefined
       ? []
-      : [remarks.needsRow, ...Object.values(differenceTexts)].map((text) => filled(text, { row: 'Loaded' }))),
+      : [remarks.needsRow, remarks.lookFirst, ...Object.values(differenceTexts)].map((text) =>
+          filled(text, { row: 'Loaded' }),
+        )),
   ];
 }
 

@@ -1,6 +1,8 @@
 import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
+import { isExitStep } from '../exit/exitStep.ts';
 import { hintForStep } from '../hints/hintForStep.ts';
 import { plainName } from '../lesson/givenCells.ts';
+import { ownHelpGiven } from '../lesson/teamColumns.ts';
 import { readTeamLesson, type TeamLesson } from '../lesson/teamLesson.ts';
 import { checkHeadings, closedRow } from '../texts/feedback.ts';
 import { levelAsked } from '../texts/hints.ts';
@@ -31,7 +33,7 @@ function levelWanted(cell: CellValue): number | undefined {
 
 /** How far hints go for a team: as far as the lesson lets them, or less far where the team's own line of the Plan says so. */
 function highestLevel({ settings, givens }: TeamLesson): number {
-  const own = givens['highest help level'];
+  const own = givens[ownHelpGiven];
   return Math.min(
     settings.highestHelpLevel,
     (isBlank(own) ? undefined : levelWanted(own)) ?? settings.highestHelpLevel,
@@ -53,7 +55,8 @@ export function teamChecks(table: TeamTable): readonly CheckedRow[] {
     if (id !== '' && !(id in entries)) entries[id] = table.entries[index];
   });
   const hintFor = (row: JudgedRow, index: number): string => {
-    if (!row.step) return '';
+    // An exit question is answered without help.
+    if (!row.step || isExitStep(row.step.id)) return '';
     const wanted = levelWanted(table.helpWanted?.[index]);
     if (wanted === undefined) return levelAsked;
     const level = Math.min(wanted, highest);

@@ -1,9 +1,9 @@
 import type { Settings, Shelf } from './setup.ts';
+import { usualTools } from './usualTools.ts';
 
 /**
- * What a lesson starts with until the teacher says otherwise. The allowance for technique is a share of the expected
- * reading (common practice, no source); class B glassware and a balance that reads to 0.01 g are what schools mostly have
- * (common practice, no source), and so is a spare of 10 % for what is spilled, taken twice or broken.
+ * What a lesson starts with until the teacher says otherwise. A spare of 10 % is for what is spilled, taken twice or
+ * broken (common practice, no source).
  */
 export const defaultSettings: Settings = {
   activity: 'stock and dilution',
@@ -14,10 +14,9 @@ export const defaultSettings: Settings = {
   'decimal mark': 'point',
   'judge figures': 'no',
   'highest help level': '3',
-  'glassware class': 'B',
-  'glassware standard': 'ISO',
-  balance: '0.01 g',
-  'allowance for technique': '2 %',
+  'exit questions': '0',
+  'show exit checks': 'no',
+  ...usualTools,
   spare: '10 %',
   'spare glassware': '10 %',
   'work the dilution from': 'nominal stock',

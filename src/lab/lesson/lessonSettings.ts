@@ -11,6 +11,8 @@ export interface LessonSettings {
   readonly decimalMark: 'point' | 'comma';
   readonly judgeFigures: boolean;
   readonly highestHelpLevel: number;
+  /** Whether answers to exit questions are judged; until then they are kept. */
+  readonly showExitChecks: boolean;
   /** Whether students dilute a concentrated reagent themselves; staff do unless the teacher has said otherwise. */
   readonly studentsDilute: boolean;
   /** Whether a dilution is worked from the stock that the team really made. */
@@ -28,7 +30,7 @@ const whole = (cell: CellValue): number => {
   return Number.isInteger(typed) ? typed : Number.NaN;
 };
 
-const isYes = (cell: CellValue): boolean =>
+export const isYes = (cell: CellValue): boolean =>
   cell === true || (typeof cell === 'string' && /^(?:yes|on|true)$/i.test(cell.trim()));
 
 /** Reads the Plan's two columns, name and value; names of other settings are kept aside. */
@@ -54,6 +56,7 @@ export function readLessonSettings(table: readonly (readonly CellValue[])[]): Le
     decimalMark: plainName(cells['decimal mark']) === 'comma' ? 'comma' : 'point',
     judgeFigures: isYes(cells['judge figures']),
     highestHelpLevel: level('highest help level', { least: 0, most: 3, otherwise: 3 }),
+    showExitChecks: isYes(cells['show exit checks']),
     studentsDilute: plainName(cells['concentrated reagents']) === 'students',
     fromRealStock: plainName(cells['work the dilution from']) === 'real stock',
     // Every Plan that was ever built has a line for it: settings without one were typed for this call.

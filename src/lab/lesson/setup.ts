@@ -8,6 +8,8 @@ export const settingNames = [
   'decimal mark',
   'judge figures',
   'highest help level',
+  'exit questions',
+  'show exit checks',
   'glassware class',
   'glassware standard',
   'balance',

@@ -1,5 +1,6 @@
+import { exitCount } from '../texts/exitShown.ts';
 import { recordWords } from '../texts/record.ts';
-import { slipsInRecord } from '../texts/slipsInRecord.ts';
+import { slipInRecord } from '../texts/slipInRecord.ts';
 import type { RecordEntry } from './recordEntry.ts';
 import { sendsElsewhere } from './sendsElsewhere.ts';
 import { slipSaid } from './slipSaid.ts';
@@ -44,6 +45,8 @@ export interface ClassDay {
   readonly teams: readonly TeamDay[];
   /** The poll in one line, or empty where there was none. */
   readonly poll: string;
+  /** Answers to exit questions; left out where the lesson has none. */
+  readonly exit?: { readonly answered: number; readonly right: number };
 }
 
 export interface ClassFacts {
@@ -87,7 +90,7 @@ export function classFacts(day: ClassDay): ClassFacts {
         ...(absent.length > 0 ? [recordWords.absent(absent.length)] : []),
         ...(missing > 0 ? [recordWords.peopleAbsent(missing)] : []),
       ]),
-      finished: count(finished),
+      finished: day.exit === undefined ? count(finished) : `${count(finished)}, ${exitCount(day.exit)}`,
       wentWell: wentWell(present),
       hard: hard(present),
       poll: day.poll,
@@ -157,7 +160,7 @@ function hard(present: readonly TeamDay[]): string {
   );
   const slipOf = ({ lookAt }: StepDay) => slipSaid(lookAt)?.slip;
   const named = (steps: readonly StepDay[]) => [
-    ...new Set(steps.flatMap((step) => slipOf(step) ?? []).map((slip) => slipsInRecord[slip])),
+    ...new Set(steps.flatMap((step) => slipOf(step) ?? []).map(slipInRecord)),
   ];
   /** A team whose slip is known by one row needs no second sentence for another. */
   const unnamed = wrong.filter((steps) => named(steps).length === 0).flatMap((steps) => steps.slice(0, 1));

@@ -45,7 +45,7 @@ export const slipTexts = {
     in: {
       'mass of solute': {
         fits: 'the moles divided by the molar mass',
-        ask: 'One mole weighs many grams. Should the grams be more or fewer than the moles?',
+        ask: 'One mole weighs many grams. Are the grams more or fewer than the moles?',
       },
       molarity: {
         fits: 'the grams times the molar mass',
@@ -428,9 +428,11 @@ export const remarks = {
   follows: 'Right method. First check “{row}”.',
   oneFigure: 'Not yet. One figure is not enough here. Give the value to {figures}.',
   notYet: 'Not yet. Check each number that goes in, and its unit. Does the size make sense?',
+  notYetBrief: 'Not yet. Check each number that goes in, and its unit.',
   signOfError: 'Check the sign. Is the measured value above or below the accepted one?',
   negative: 'Not yet. Can this value be below zero?',
   unitWanted: 'Check the unit. This row asks for {unit}. Does yours measure the same thing?',
+  unitBrief: 'Check the unit. This row asks for {unit}.',
   unitNone: 'Check the unit. This row asks for a plain number. Which units cancel out?',
   unitEvidently: 'The number looks fine. Does its unit fit? This row asks for {unit}.',
   unitUnknown: 'Look at the word after the number. Is it a unit that fits here?',

@@ -16,7 +16,10 @@ export const preparationTexts = {
     cautions: 'cautions',
     disposal: 'waste',
     sources: 'sources of the hazard data',
+    practice: 'practice, not counted above',
   },
+  /** Before the note of what a practice block would take. */
+  practiceNote: (names: readonly string[]) => `Only if ${names.join(', ')} is done at the bench.`,
   day: (classes: number, teams: number) => `${count(classes, 'class', 'classes')}, ${count(teams, 'team', 'teams')}`,
   spareNote: ({ spare, glassware }: { spare: string; glassware: string }) =>
     `Spare: ${spare} of solids, stocks and water, ${glassware} of glassware. Change both in the Plan.`,

@@ -2,14 +2,12 @@
 export const weighingTexts = {
   noted: 'Noted.',
   unreadable: 'Type the number that the balance shows, in g.',
-  decimals: 'Write every figure that the balance shows.',
   lighter: 'Less than nothing, or than empty? Read both again.',
   copied: 'Is this what the balance showed? Then write “shown” behind it.',
 } as const;
 
 /** Of the mass worked from two readings; this row is as high as any. */
 export const differenceTexts = {
-  openQuestion: 'First answer the question beside “{row}”.',
   fromPlan: 'This is the mass of your plan. What do your two readings give?',
   emptyLeftIn: 'This matches the loaded vessel. What stood on the balance beside your substance?',
   added: 'This matches both readings together. Which of them holds the other?',

@@ -101,14 +101,17 @@ export function classNowView(page: Page): View {
         : '';
     const now = shown;
     content.replaceChildren(
-      ...classSections(now, (team, index) =>
-        teamItem(team, {
-          stepCount: now.stepCount,
-          index,
-          isOpen: open.has(team.key),
-          toggled: (isOpen) => (isOpen ? open.add(team.key) : open.delete(team.key)),
-          goToRows: () => void goTo(now.className, team),
-        }),
+      ...classSections(
+        now,
+        (team, index) =>
+          teamItem(team, {
+            stepCount: now.stepCount,
+            index,
+            isOpen: open.has(team.key),
+            toggled: (isOpen) => (isOpen ? open.add(team.key) : open.delete(team.key)),
+            goToRows: () => void goTo(now.className, team),
+          }),
+        (isShown) => void showExit(now.className, isShown),
       ),
     );
     if (focused) document.getElementById(focused)?.focus();
@@ -117,6 +120,11 @@ export function classNowView(page: Page): View {
   async function goTo(inClass: string, team: TeamView): Promise<void> {
     const outcome = await askDesk('goToTeam', inClass, team.key);
     said.textContent = outcome.ok ? texts.classNow.went(team.team) : outcome.problem.message;
+  }
+  async function showExit(inClass: string, isShown: boolean): Promise<void> {
+    const outcome = await waiting(status, texts.classNow.reading, askDesk('showExitChecks', inClass, isShown));
+    said.textContent = outcome.ok ? texts.classNow.exit.changed(isShown) : outcome.problem.message;
+    if (outcome.ok) await look(true);
   }
   const enteredWords = ({
     renewed,

@@ -1,6 +1,7 @@
 import type { ClassView, TeamView } from '../../desk/views.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
+import { exitSection } from './exitSection.ts';
 import { spreadPicture } from './spreadPicture.ts';
 import { talkLines } from './talkLines.ts';
 
@@ -8,8 +9,13 @@ import { talkLines } from './talkLines.ts';
 export function classSections(
   now: ClassView,
   teamItem: (team: TeamView, index: number) => HTMLElement,
+  showExit: (shown: boolean) => void,
 ): readonly HTMLElement[] {
   const words = texts.classNow;
+  const items = now.teams.map((team, index) => ({ practice: team.practice === true, item: teamItem(team, index) }));
+  const [teams, practice] = [false, true].map((wanted) =>
+    items.filter((one) => one.practice === wanted).map(({ item }) => item),
+  );
   const talk = talkLines(now.talkFirst).map(({ heading, reason }, index) =>
     element(
       'li',
@@ -31,10 +37,14 @@ export function classSections(
       'section',
       {},
       element('h2', {}, words.teams),
-      now.teams.length > 0
-        ? element('ul', { class: 'teams' }, ...now.teams.map(teamItem))
+      teams && teams.length > 0
+        ? element('ul', { class: 'teams' }, ...teams)
         : element('p', { class: 'hint' }, words.noTeams),
     ),
+    ...(practice && practice.length > 0
+      ? [element('section', {}, element('h2', {}, words.practice), element('ul', { class: 'teams' }, ...practice))]
+      : []),
+    ...(now.exit === undefined ? [] : [exitSection(now.className, now.exit, showExit)]),
     ...(now.percentErrors === undefined ? [] : [spreadPicture(now.percentErrors)]),
     ...(now.sayToClass === ''
       ? []

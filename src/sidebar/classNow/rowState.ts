@@ -15,6 +15,7 @@ const checkWords: readonly RowStateName[] = [
   'not yet',
   'unreadable',
   'blank',
+  'kept',
   'next time',
 ];
 

@@ -18,6 +18,15 @@ export function checksPart(editor: PlanEditor, fields: PlanFields): HTMLElement 
   judge.control.addEventListener('change', () =>
     editor.putSetting('judge figures', judge.control.checked ? 'yes' : 'no'),
   );
+  const show = checkbox({
+    id: 'show-exit-checks',
+    label: plan.showExit,
+    hint: plan.showExitHint,
+    checked: settings['show exit checks'] === 'yes',
+  });
+  show.control.addEventListener('change', () =>
+    editor.putSetting('show exit checks', show.control.checked ? 'yes' : 'no'),
+  );
   const made = fold(
     plan.checks,
     fields.setting('figures', plan.figures, plainOptions('2', '3', '4', '5')),
@@ -27,6 +36,13 @@ export function checksPart(editor: PlanEditor, fields: PlanFields): HTMLElement 
       plan.helpLevel,
       plan.helpLevels.map((label, level) => ({ value: String(level), label })),
     ),
+    fields.setting(
+      'exit questions',
+      plan.exitQuestions,
+      plan.exitSeats.map((label, seats) => ({ value: String(seats), label })),
+      plan.exitQuestionsHint,
+    ),
+    show.root,
     fields.number(
       'settings.allowance for technique',
       {
@@ -52,6 +68,7 @@ export function checksPart(editor: PlanEditor, fields: PlanFields): HTMLElement 
   );
   editor.follow(() => {
     const now = editor.draft.settings;
+    show.root.hidden = now['exit questions'] === '0';
     made.tell(
       plan.checksSet({
         figures: now.figures,

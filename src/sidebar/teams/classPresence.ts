@@ -2,6 +2,7 @@ import type { TeamsView } from '../../desk/views.ts';
 import { askDesk } from '../askDesk.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
+import { teamHelp } from './teamHelp.ts';
 import { teamPeople } from './teamPeople.ts';
 
 interface PresenceParts {
@@ -17,7 +18,7 @@ interface PresenceParts {
 
 /** Who of a class is here today: a tick for each absent team, and the people of a team folded below it. */
 export function classPresence(
-  { name, teams }: TeamsView['classes'][number],
+  { name, teams, lessonHelp }: TeamsView['classes'][number],
   { place, day, say, open }: PresenceParts,
 ): HTMLElement {
   async function mark(control: HTMLInputElement, { key, team }: { key: string; team: string }): Promise<void> {
@@ -60,6 +61,14 @@ export function classPresence(
             members: team.members,
             say,
           }),
+        teamHelp({
+          id: `help-${place}-${index}`,
+          team: team.team,
+          key: team.key,
+          help: team.help,
+          lesson: lessonHelp,
+          say,
+        }),
       );
     }),
     isOfAnotherDay &&

@@ -12,6 +12,7 @@ import { texts } from '../texts.ts';
 import { classPresence } from './classPresence.ts';
 import { lateTeam } from './lateTeam.ts';
 import { newClass } from './newClass.ts';
+import { practiceAgain } from './practiceAgain.ts';
 
 /** Who is here, a team that came late, one class more: what changes in mid-lesson, without touching anyone's entries. */
 export function teamsView(builder: Builder): View {
@@ -68,6 +69,7 @@ export function teamsView(builder: Builder): View {
         element(
           'div',
           { class: 'folds' },
+          practiceAgain(view, build),
           lateTeam(view, build),
           newClass(view, build),
           fold(texts.teams.otherwise, ...texts.teams.otherwiseText.map((words) => element('p', {}, words))).root,

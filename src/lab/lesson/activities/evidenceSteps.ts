@@ -5,7 +5,8 @@ const isWeighed = (step: Step): step is MeasuredStep => step.kind === 'measured'
 
 const weighing = (
   { id, period }: MeasuredStep,
-  { when, title, shown }: Pick<WeighingStep, 'when' | 'title' | 'shown'>,
+  when: WeighingStep['when'],
+  { title, shown }: Pick<WeighingStep, 'title' | 'shown'>,
 ): WeighingStep => ({
   kind: 'weighing',
   id: `${id} ${when}`,
@@ -20,34 +21,21 @@ const weighing = (
 
 const seen = (
   { period }: Step,
-  { id, title, evidence, shown }: Required<Pick<ToldStep, 'id' | 'title' | 'evidence' | 'shown'>>,
+  evidence: 'words' | 'link',
+  { id, title, shown }: Pick<ToldStep, 'id' | 'title' | 'shown'>,
 ): ToldStep => ({ kind: 'told', id, title, evidence, unit: '', shown, period, bench: false });
 
 const weighed = (step: MeasuredStep): readonly Step[] => [
-  weighing(step, {
-    when: 'empty',
-    title: 'Empty',
-    shown: ['The empty boat, beaker or dish on the balance. If tared: 0.'],
-  }),
-  weighing(step, {
-    when: 'loaded',
-    title: 'Loaded',
-    shown: ['The same with your substance in it, every figure shown.'],
-  }),
+  weighing(step, 'empty', { title: 'Empty', shown: ['The empty boat, beaker or dish on the balance. If tared: 0.'] }),
+  weighing(step, 'loaded', { title: 'Loaded', shown: ['The same with your substance in it, every figure shown.'] }),
   { ...step, shown: ['Loaded − empty, from the two rows above. ', ...step.shown], from: 'weighings' },
 ];
 
 const toldSteps = (step: Step): readonly ToldStep[] => [
-  seen(step, {
-    id: 'seen',
-    title: 'What you saw',
-    evidence: 'words',
-    shown: ['One thing that you saw while you worked.'],
-  }),
-  seen(step, {
+  seen(step, 'words', { id: 'seen', title: 'What you saw', shown: ['One thing that you saw while you worked.'] }),
+  seen(step, 'link', {
     id: 'picture',
     title: 'Picture link',
-    evidence: 'link',
     shown: ['A link to a picture or recording; no faces or voices needed.'],
   }),
 ];

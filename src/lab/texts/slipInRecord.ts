@@ -1,10 +1,11 @@
-import type { SlipId } from './feedback.ts';
+import { type SlipId, slipTexts } from './feedback.ts';
 
 /**
  * What a slip is called in the day's record, for somebody who was not there: each completes “2 teams …”. It counts teams
- * and names none; students read other words.
+ * and names none; students read other words. A slip without
+ * words of its own is told by what it fits.
  */
-export const slipsInRecord: Readonly<Record<SlipId, string>> = {
+const slipsInRecord: Readonly<Partial<Record<SlipId, string>>> = {
   'volume-in-mL': 'left the volume in mL where litres belong',
   'litres-reported': 'gave a volume in litres where mL are asked',
   'volume-ignored': 'took the molarity for an amount and left out the volume',
@@ -73,3 +74,5 @@ export const slipsInRecord: Readonly<Record<SlipId, string>> = {
   'flasks-compared': 'compared the two flasks in place of portion and flask',
   'power-of-ten': 'misplaced the decimal point',
 };
+
+export const slipInRecord = (slip: SlipId): string => slipsInRecord[slip] ?? `gave ${slipTexts[slip].fits}`;
