@@ -175,7 +175,7 @@ describe('a lesson whose change is stopped', () => {
       const stops = changes.filter(
         ({ name }, index) => name !== changes[index - 1]?.name || name !== changes[index + 1]?.name,
       );
-      const tried: readonly Change[] = some(stops, 5, 40);
+      const tried: readonly Change[] = some(stops, 5, 64);
       const host = begin();
       const saved = savedBefore(host, tried);
       work(host);
