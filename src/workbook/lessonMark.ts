@@ -3,13 +3,13 @@ import { type SheetPlan, text } from './workbook.ts';
 
 /**
  * The sheet of a lesson with the lesson in a cell that nobody needs to read, since a copy of the file may come without the
- * tags: in the first row of a class sheet and of the Plan, and above the list of Prepare.
+ * tags: in the first row of the Plan and of a class sheet, behind the mark of its checks, and above the list of Prepare.
  */
 export function withLessonMark(plan: SheetPlan): SheetPlan {
   const { kind, lesson } = plan.role;
   const row = kind === 'prepare' ? prepareCells.planThen.row + 1 : 1;
   const column =
-    kind === 'class' ? classColumns.givens + 1 : kind === 'prepare' ? prepareCells.planThen.column : plan.columnCount;
+    kind === 'class' ? classColumns.givens + 2 : kind === 'prepare' ? prepareCells.planThen.column : plan.columnCount;
   if (lesson === undefined) return plan;
   return {
     ...plan,

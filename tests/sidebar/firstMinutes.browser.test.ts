@@ -228,7 +228,7 @@ describe('the moments of the day', () => {
       texts.views.particles,
     ]);
     for (const [moment, views] of [
-      [texts.moments.before, [texts.views.plan, texts.views.prepare]],
+      [texts.moments.before, [texts.views.plan, texts.views.prepare, texts.views.sheets]],
       [texts.moments.after, [texts.views.poll, texts.views.record]],
       [texts.moments.more, [texts.views.share, texts.views.help]],
     ] as const) {

@@ -33,7 +33,17 @@ const answers: FakeAnswers = {
       classes: [
         {
           name: 'Second period',
-          teams: [{ team: 'Basalt', key: 'k1', absent: false, members: { who: '', day: '', members: [] } }],
+          lessonHelp: { level: '3', suggestion: '' },
+          practice: [],
+          teams: [
+            {
+              team: 'Basalt',
+              key: 'k1',
+              absent: false,
+              help: { level: '', extension: '' },
+              members: { who: '', day: '', members: [] },
+            },
+          ],
         },
       ],
       day: '2026-03-02',
