@@ -5,7 +5,7 @@ import { inFewerLines } from './inFewerLines.ts';
 import { base, type Part, partsOf } from './parts.ts';
 
 /** Rooms of the host that are compiled on their own: a menu or a counted try should not wait for the desk. */
-const hostDoors = { onOpen: 'src/host/onOpen.ts', onEdit: 'src/host/onEdit.ts', desk: 'src/host/main.ts' };
+export const hostDoors = { onOpen: 'src/host/onOpen.ts', onEdit: 'src/host/onEdit.ts', desk: 'src/host/main.ts' };
 
 /** Top-level declarations that are no cell functions: triggers, menu items; what the sidebar may call comes besides. */
 const doors = [

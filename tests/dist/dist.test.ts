@@ -3,6 +3,8 @@ import { createContext, runInContext } from 'node:vm';
 import { type FunctionDeclaration, type Node, type ObjectExpression, parse } from 'acorn';
 import { describe, expect, it } from 'vitest';
 import { sampleBlock } from '../../scripts/bench/sampleBlock.ts';
+import { hostDoors } from '../../scripts/build/codeFile.ts';
+import { partsOf } from '../../scripts/build/parts.ts';
 import { rowTextsRead, without } from '../../scripts/build/withoutRowTexts.ts';
 import { builtFiles } from '../../scripts/build.ts';
 import { generatedSources } from '../../scripts/generate/sources.ts';
@@ -54,9 +56,8 @@ const parts = readParts();
 const strictContext = (globals: object = {}) =>
   createContext(globals, { codeGeneration: { strings: false, wasm: false } });
 
-/** Sources that a part says it holds, each in a line of its own. */
-const modulesIn = (text: string): string[] =>
-  Array.from(text.matchAll(/^\/\/ ([\w@.-]+(?:\/[\w@.-]+)+)$/gm), ([, module]) => module ?? '');
+/** The sources of each part, as it was put together. */
+const sources = await partsOf(process.cwd(), hostDoors);
 
 /** The comment that ends right above a node. */
 const commentAbove = (node: Node) => /\/\*\*(?:(?!\*\/)[\s\S])*\*\/\n$/.exec(code.slice(0, node.start))?.[0] ?? '';
@@ -209,7 +210,10 @@ describe('texts of rows, which the sidebar plans and sends', () => {
       'aim',
       '.shown',
     ]);
-    for (const { name, text } of parts) expect(rowTextsRead(`(() => ${text});`, modulesIn(text)), name).toEqual([]);
+    for (const { name, text } of parts) {
+      const modules = sources.find((part) => part.name === name)?.modules ?? [];
+      expect(rowTextsRead(`(() => ${text});`, modules), name).toEqual([]);
+    }
   });
   it('are left out with their commas, and only where nothing reads them', () => {
     const source =
@@ -277,12 +281,12 @@ describe('parts of dist/Code.js', () => {
   });
   it('name only parts that stand above them, and repeat no module', () => {
     const above = new Set<string>();
-    const modules: string[] = [];
     for (const { name, text } of parts) {
       for (const [, needed] of text.matchAll(/ = part\("([^"]+)"\)/g)) expect(above, name).toContain(needed);
       above.add(name);
-      modules.push(...modulesIn(text));
     }
+    const modules = sources.flatMap((part) => part.modules);
+    expect(sources.map(({ name }) => name)).toEqual(parts.map(({ name }) => name));
     expect(modules).toEqual(expect.arrayContaining(['chemistry/ions', 'host/main', 'lab/judging/teamChecks']));
     expect(modules.length).toBeGreaterThan(300);
     expect(modules.filter((module, place) => modules.indexOf(module) !== place)).toEqual([]);

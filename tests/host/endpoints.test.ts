@@ -78,7 +78,13 @@ describe('readClass', () => {
       tries: 1,
     });
     expect(otter?.steps[2]).toMatchObject({ check: 'not yet', tries: 1 });
-    expect(view.talkFirst).toEqual([{ team: 'Otter', reason: 'Not right yet: Moles of solute.' }]);
+    expect(view.talkFirst).toEqual([
+      {
+        team: 'Otter',
+        reason:
+          'Moles of solute: the value matches a result with the volume left in mL. The cautions are still to read.',
+      },
+    ]);
     expect(view.clock).toMatch(/^\d\d:\d\d$/);
   });
 

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { MembersWish, TeamMembersView } from '../../src/desk/views.ts';
+import { rowName } from '../../src/lab/record/recordEntry.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
@@ -163,7 +164,7 @@ describe('names of people in the record', () => {
     if (proposal === undefined) throw new Error('Expected a class.');
     expect(call(host, 'saveRecord', [{ entry: { ...proposal, notes }, base: null }])).toMatchObject({
       ok: false,
-      problem: { field: 'Fern class.notes' },
+      problem: { field: `${rowName(proposal)}.notes` },
     });
     expect(host.book.sheets.some(({ name }) => name === 'Record')).toBe(false);
   });

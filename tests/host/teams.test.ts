@@ -178,7 +178,7 @@ describe('a class and a team that come later', () => {
       cells: [[stepRow(host, { sheet: 'Reed class', key, step: 'molar mass' }), 3, '119.00']],
     });
     const reed = answerOf(call(host, 'readRecord')).classes.find(({ proposal }) => proposal.className === 'Reed class');
-    expect(reed?.proposal.present).toBe('1 of 2 teams');
+    expect(reed?.proposal.present).toBe('2 of 2 teams');
     const later = open({ saved: host.save(), clock: () => new Date('2026-03-02T10:20:00Z') });
     expect(answerOf(call(later, 'recordDue')).due).toEqual(['Reed class']);
   });
@@ -221,7 +221,7 @@ describe('setAbsent', () => {
     answerOf(call(host, 'setAbsent', 'c1-t2', true));
     expect(talk()).not.toContain('Heron');
     const fern = answerOf(call(host, 'readRecord')).classes[0];
-    expect(fern?.proposal.present).toBe('0 of 2 teams, 1 team absent');
+    expect(fern?.proposal.present).toBe('1 of 2 teams, 1 team absent');
     expect(fern?.names.absent).toEqual(['Heron']);
   });
   it('counts no more on another day', () => {

@@ -109,8 +109,13 @@ export function lessonShown(book: Book, chosen: string | undefined): LessonInFil
   const front = book.sheets.find(({ id, tag }) => id === book.activeSheet && tag?.kind === 'class')?.tag;
   const inFront = front === undefined || front === null ? undefined : lessonOf(front);
   const found = (id: string | undefined) => all.find((one) => id !== undefined && one.id === id);
-  return found(chosen) ?? found(inFront) ?? all[all.length - 1];
+  // One whose Plan was still being written when the run stopped holds nothing yet: another is spoken of, if there is one.
+  const standing = all.filter(isStanding);
+  return found(chosen) ?? found(inFront) ?? standing[standing.length - 1] ?? all[all.length - 1];
 }
+
+const isStanding = ({ book }: LessonInFile): boolean =>
+  book.sheets.some(({ tag }) => tag?.kind === 'plan' && tag.state !== 'building');
 
 /** The book limited to that lesson, or the book as it is where the file has none. */
 export const bookShown = (book: Book, chosen: string | undefined): Book => lessonShown(book, chosen)?.book ?? book;
