@@ -5,7 +5,7 @@ import type { BuildQuestion } from './building/questions.ts';
 export const deskWords = {
   keptName: (name: string, stamp: string) => `${name}, kept ${stamp}`,
   /** Of a sheet that is put away with its lesson, with the day on which that was begun. */
-  awayName: (name: string, day: string) => `${name}, lesson of ${day === '' ? 'before' : day}`,
+  awayName: (name: string, day: string) => `${name}, ${day === '' ? 'earlier lesson' : `lesson of ${day}`}`,
   classNumber: (number: number) => `Class ${number}`,
   teamNumber: (number: number) => `Team ${number}`,
   /** Enough for several classes, so that no two classes begin with the same names. */
@@ -26,7 +26,7 @@ export const deskWords = {
     remove: (name: string) => `removing ${name}`,
   },
   otherBuilding: {
-    says: 'Another build in this file has not come to its end, so nothing was begun.',
+    says: 'Another build in this file has not finished, so nothing was started.',
     advice: 'Open Plan in the sidebar and press “Continue building”, then press this again.',
   },
   lessonNotAway: {
@@ -151,7 +151,7 @@ export const deskWords = {
   },
   practice: {
     noNumbers: {
-      says: 'There are no more numbers for {where} that no team has: the shelf gives only these.',
+      says: 'There are no more numbers for {where} that no team has: the glassware allows only these.',
       advice: 'Add a flask or a pipette in the plan and build again, then press once more.',
     },
     building: {

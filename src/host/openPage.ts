@@ -37,6 +37,6 @@ const withMark = (
   { name, about }: { readonly name: PageName | 'sidebar'; readonly about: string },
 ): string => content.replace(bodyStart, () => `<body data-page="${name}" data-about="${escaped(about)}">`);
 
-/** Names that people typed go into an attribute. */
+/** Names that people typed go into an attribute. The end of a line is kept: the page reads one thing on each. */
 const escaped = (text: string): string =>
-  text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`).replace(/\s+/g, ' ');
+  text.replace(/[^\S\n]+/g, ' ').replace(/[&<>"'\n]/g, (character) => `&#${character.charCodeAt(0)};`);

@@ -151,7 +151,7 @@ export const texts = {
       at: (date: string, clock: string) => `${date}, ${clock}`,
       forWhom: (classes: readonly string[]) => classes.join('; '),
       classTeams: (name: string, teams: number) => `${name}: ${count(teams, 'team', 'teams')}`,
-      headings: ['Class', 'Rows done', 'Working at', 'Talk to first'],
+      headings: ['Class', 'Rows done', 'Working on', 'Talk to first'],
       rows: (done: number, all: number) => `${done} of ${all}`,
       open: (title: string, teams: number) => `${title}\u00a0(${teams})`,
       noneOpen: 'nothing',
@@ -171,7 +171,7 @@ export const texts = {
       withSpare: 'For all classes, with spare.',
       amount: (what: string, amount: string) => `${what}: ${amount}`,
       write: 'Write down for me',
-      writeHeadings: ['Class', 'Who was missing', 'How far they got', 'Spilled, broken, or hard'],
+      writeHeadings: ['Class', 'Who was missing', 'How far they got', 'Spills, breakages, hard steps'],
     },
   },
 
@@ -239,7 +239,7 @@ export const texts = {
     none: 'No class has been built yet. Plan one and build it first.',
     teachersTitle: 'Your sheets',
     teachersAbout:
-      'Students see the class sheets first, then Poll and Progress. A build leaves your own sheets hidden, except one that you are in.',
+      'Students see the class sheets first, then Poll and Progress. Building keeps your own sheets hidden, unless you are in one of them.',
     open: (name: string) => `Open ${name}`,
     shown: (name: string) => `${name} is in front now. Everybody can see its tab until you hide it again.`,
     hide: 'Hide my sheets',
@@ -313,10 +313,10 @@ export const texts = {
   /** Lessons of the file: the next one, and those put away. */
   next: {
     begins: ({ from, to }: { from: string; to: string }) =>
-      `“${from}” becomes “${to}”. Students have begun, so this begins the next lesson for:`,
+      `“${from}” becomes “${to}”, and students have already typed. So this begins the next lesson for:`,
     entries: ({ className, cells }: { className: string; cells: number }) =>
       `${className}: ${count(cells, 'entry', 'entries')} so far`,
-    stays: 'The lesson before is put away with all entries. You can open it again.',
+    stays: 'The lesson so far is put away with all its entries. You can open it again.',
     yes: 'Begin the next lesson',
     no: 'No, go back',
     sameDay: (classes: readonly string[]) =>
@@ -324,23 +324,23 @@ export const texts = {
     sameDayYes: 'Yes, another one today',
     button: 'Next lesson',
     title: 'The next lesson',
-    about: 'It begins as the last one was. Change what you like below.',
+    about: 'It starts as a copy of the last one. Change what you like below.',
     forClasses: 'For which classes',
     teamsGoAlong: 'Teams and the people in them go along.',
     noClass: 'Tick a class.',
     teams: (teams: number) => count(teams, 'team', 'teams'),
     numbers: 'New numbers',
-    numbersHint: 'Without the tick the teams work with the numbers of last time.',
+    numbersHint: 'If this is not ticked, teams keep the numbers of last time.',
     people: (cells: number) =>
-      `Take people, absences, links and times out of the lesson before: ${count(cells, 'cell', 'cells')}`,
-    peopleHint: 'Without the tick they stay in it. Teams keep their people in the next lesson either way.',
+      `Clear people, absences, links and times from the lesson before: ${count(cells, 'cell', 'cells')}`,
+    peopleHint: 'If this is not ticked, they stay in it. Teams keep their people in the next lesson either way.',
     build: 'Build the next lesson',
     back: 'Back to the plan',
     lesson: 'Lesson',
     earlier: 'Open an earlier one',
     earlierTitle: 'Earlier lessons',
     earlierAbout:
-      'Lessons that were put away, with all entries. The lesson that its classes are at is put away in turn.',
+      'Lessons that were put away, with all their entries. Opening one puts away the lesson that its classes are in now.',
     none: 'No lesson has been put away yet.',
     open: (classes: readonly string[]) => `Open it for ${classes.join(', ')}`,
     reading: 'Looking for the lessons …',
@@ -355,11 +355,15 @@ export const texts = {
       about: 'New here? Try a sample class first; everybody in it is invented.',
       button: 'Build a sample class',
       ask: ({ classes, answers, rows }: { classes: readonly string[]; answers: number; rows: number }) =>
-        `The sample is still in this file: ${classes.join(', ')}, with ${count(answers, 'poll answer', 'poll answers')} and ${count(rows, 'row', 'rows')} in the Record. Take it out now?`,
-      remove: 'Build, and take the sample out',
-      keep: 'Build, and keep the sample',
+        `The sample is still in this file: ${[
+          ...classes,
+          ...(answers > 0 ? [count(answers, 'poll answer', 'poll answers')] : []),
+          ...(rows > 0 ? [`${count(rows, 'row', 'rows')} in the Record`] : []),
+        ].join(', ')}. Remove it now?`,
+      remove: 'Build and remove the sample',
+      keep: 'Build and keep the sample',
       over: 'You have a lesson of your own now. The sample can go: its class sheets, its poll answers and its rows in the Record.',
-      out: 'Take the sample out',
+      out: 'Remove the sample',
     },
     again: 'Building again keeps everything that was typed. Teams keep their rows.',
     halfBuilt: (percent: number) => `The table is ${percent} percent built. What is there is kept.`,
@@ -510,7 +514,9 @@ export const texts = {
       readonly evidence: boolean;
     }) =>
       listed([
-        questions === 'never' ? 'no safety questions' : `safety questions ${questions}`,
+        questions === 'never'
+          ? 'no safety questions'
+          : `safety questions ${questions === 'always' ? questions : 'where it says Danger'}`,
         also === '' ? 'cautions in English' : `cautions also in ${also}`,
         evidence ? 'with rows for evidence' : 'no rows for evidence',
       ]),
@@ -521,13 +527,13 @@ export const texts = {
       never: 'never',
     },
     safetyQuestionsHint:
-      'What to do if it splashes, and where leftovers go. Danger is the signal word of the substance. Bench rows open once both answers are right. Also asked where our list does not have the substance.',
+      'What to do if it splashes, and where leftovers go. Danger is the signal word of the substance. Bench rows open once both answers are right. Also asked if the substance is not in our list.',
     cautionsAlso: 'Cautions in a second language',
     cautionsOnce: 'none',
     cautionsAlsoHint: 'Above the teams and on labels, below the English text.',
     evidence: 'Ask for evidence',
     evidenceHint:
-      'Rows for both readings of the balance, one thing that the team saw, and a link to a picture. No faces or voices are needed.',
+      'Rows for both balance readings, one thing that the team saw, and a link to a picture. Ask for pictures without faces and voices.',
     bench: 'Time and bench work',
     benchSet: ({ periods, staffDilute }: { readonly periods: number; readonly staffDilute: boolean }) =>
       listed([
@@ -668,12 +674,12 @@ export const texts = {
       show: (className: string) => `Show ${className} the checks`,
       keep: (className: string) => `Keep the checks from ${className} again`,
       changed: (isShown: boolean) =>
-        isShown ? 'The checks show in a few seconds.' : 'The answers are kept again in a few seconds.',
+        isShown ? 'The checks will appear in a few seconds.' : 'In a few seconds the answers are kept again.',
     },
     closedNow: 'Closed at the bell: rows that are still open say “next time”.',
     close: 'Close at the bell',
     closeAbout:
-      'Rows that are still open stop asking, and what is open goes into the Record. Everything typed stays, and everybody can go on typing.',
+      'Rows that are still open say “next time”, and the Record notes where teams go on. Everything typed stays, and teams can go on typing.',
     open: 'Open the rows again',
     closing: 'Writing …',
     closed: (noted: boolean) =>
@@ -778,7 +784,7 @@ export const texts = {
     practice: {
       title: 'Practice again',
       about:
-        'For a student who was absent, wants another go or has finished early: the same lesson with numbers that no team of the class has, in a block below the others. It is in no count and not in the record.',
+        'For a student who was absent, wants another go or has finished early: the same lesson with numbers that no team of the class has, in a block below the others. It is in no count and not in the Record.',
       there: (names: readonly string[]) => `There already: ${names.join(', ')}.`,
       button: 'Add a practice block',
     },
@@ -790,8 +796,8 @@ export const texts = {
       /** Read out behind it. */
       of: (team: string) => ` for ${team}`,
       about: (team: string) =>
-        `Only for ${team}. It is written in ${team}’s line of the Plan, where everyone with the file can read it; nothing in their rows says so.`,
-      level: (team: string) => `Highest help level of ${team}`,
+        `Only for ${team}. It stands in ${team}’s line of the Plan, which everyone with the file can read; the rows do not show the level.`,
+      level: (team: string) => `Highest help level for ${team}`,
       asLesson: (level: string) => `as in the lesson (${level})`,
       levelHint: 'Never more than the lesson allows.',
       task: (team: string) => `A task for ${team}, once all its rows are right`,
@@ -811,7 +817,7 @@ export const texts = {
     back: 'Back to the teams',
     otherwise: 'If something changes',
     otherwiseText: [
-      'A team finishes early: “Class now” says so and has a question for it. It can also explain one row to a team that is stuck.',
+      'A team finishes early: “Class now” says so and has a question for it. It can also explain one row to a team that is stuck, or have a task of its own under “Help and task”.',
       'A team is absent: tick it above. Next time it continues in its own rows; its numbers wait.',
       'Somebody is alone: let them join another team and write in that team’s rows.',
       'Roles in a team: one calculates, one writes, one runs the bench, one records. Type the names above, or let the team fill in its cell “Who”.',
@@ -992,13 +998,15 @@ export const texts = {
       'Anyone who can edit a shared file can read its script.',
       'Protected cells warn before a change. They prevent accidents, not intent.',
       'An entry that is a formula is marked for you. It may be a good idea: ask about it.',
-      'The teacher’s part of this sidebar opens for those who may change the hidden sheet “Labrow teacher”. That is a curb and no wall: whoever may edit the file can get round it. To let a colleague in, the owner adds them under Protected sheets and ranges.',
+      'The teacher’s part of this sidebar opens for those who may change the hidden sheet “Labrow teacher”. That makes it harder and not impossible: anyone who can edit the file can get round it. To let a colleague in, the owner adds them under Protected sheets and ranges.',
     ],
     otherwise: 'If something changes',
     otherwiseText: [
       'A team is absent: tick it under Teams. For that day it is left out of “Talk to first”, and Progress says “not here today”. Its rows and numbers wait, and the mark ends by itself.',
       'One person is absent: tick the person under Teams, and the others share the role. Nobody has to do a whole job alone.',
-      'A team finishes early: “Class now” says so and has a question for it. It can also explain one row to a team that is stuck; both learn from that.',
+      'A team finishes early: “Class now” says so and has a question for it. It can also explain one row to a team that is stuck; both learn from that. A team that is often early gets a task of its own under Teams, “Help and task”.',
+      'A student missed the lesson: “Practice again” under Teams adds a block with the same lesson and other numbers. It is in no count.',
+      'You are away yourself: print “For a cover teacher” under Prepare. It has no answers.',
       'A team joins late: add it under Teams. It gets its own rows and numbers, and nobody else’s rows move. It starts from the beginning and need not catch up.',
     ],
     poll: 'Poll',

@@ -41,6 +41,12 @@ describe('opening pages', () => {
     expect(panel?.html).not.toContain('<script>alert(1)');
   });
 
+  it('hands over what the page is about and its lesson on a line each', () => {
+    expect(call(host, 'openPage', 'links', 'Class \t 10\nB').ok).toBe(true);
+    const html = host.takePanel?.('teacher')?.html ?? '';
+    expect(html).toContain('<body data-page="links" data-about="Class 10&#10;B">');
+  });
+
   it('opens the sidebar again, unmarked', () => {
     expect(call(host, 'openPage', 'sidebar').ok).toBe(true);
     const panel = host.takePanel?.('teacher');

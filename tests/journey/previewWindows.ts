@@ -124,5 +124,8 @@ export async function openSidebar(page: Page): Promise<FrameLocator> {
     .first()
     .click();
   await page.getByRole('menuitem', { name: 'Open the sidebar' }).click();
-  return page.frameLocator('#panel iframe');
+  const sidebar = page.frameLocator('#panel iframe');
+  // It goes to a view by itself once the lesson is read; whoever goes to another one before that is taken along.
+  await sidebar.locator('main .view').waitFor();
+  return sidebar;
 }

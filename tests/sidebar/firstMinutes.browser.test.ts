@@ -89,7 +89,7 @@ describe('the first minutes', () => {
     expect(said[0]).toContain(plan.numbersOwn);
     expect(said[1]).toContain('flasks 100, 200, 250 mL');
     expect(said[2]).toContain('3 significant figures');
-    expect(said[3]).toContain('safety questions for Danger');
+    expect(said[3]).toContain('safety questions where it says Danger');
     expect(said[4]).toContain('2 periods');
     await folds.first().locator('summary').click();
     await opened.getByLabel('Flask', { exact: true }).fill('1/4 L');
@@ -108,6 +108,7 @@ describe('the first minutes', () => {
     expect(await opened.locator('.build-panel').textContent()).toContain(build.tally(1, 3));
     expect(await opened.locator('.build-panel .actions button').allTextContents()).toEqual([
       build.toPrepare,
+      texts.sheets.linksTitle,
       build.toClass,
       build.toPlan,
     ]);

@@ -20,9 +20,18 @@ const named = new Set([
   texts.plan.safety,
   texts.next.button,
   texts.next.earlier,
-  texts.classNow.close,
+  texts.sheets.linksTitle,
+  texts.teams.practice.title,
+  texts.teams.ownHelp.summary({ level: '', hasTask: false }),
+  texts.pages.cover.title,
+  texts.plan.exitQuestions,
+  texts.plan.checks,
+  texts.plan.checksFrom,
+  texts.plan.checksFroms.sidebar,
+  texts.plan.sample.out,
 ]);
-const known = new Set([...named].map((name) => String(name).toLowerCase()));
+const headings = Object.values(guides).flatMap(({ parts }) => parts.map(({ title }) => title));
+const known = new Set([...named, ...headings].map((name) => String(name).toLowerCase()));
 
 describe('a guide', () => {
   it.each(Object.entries(guides))('for %s names only what stands on the screen', (_, guide) => {

@@ -69,7 +69,7 @@ describe('a sidebar that is opened by somebody who does not teach here', () => {
     expect(said).toContain('This part is for the teacher of the class. Your rows and their checks work without it.');
     expect(said).toContain('ask the owner of the file');
     await openView(page, 'Help');
-    await page.getByText(/That is a curb and no wall/).waitFor();
+    await page.getByText(/That makes it harder and not impossible/).waitFor();
   });
 });
 

@@ -38,7 +38,7 @@ export const departmentGuide: Guide = {
     {
       title: 'Before you rely on it',
       lines: [
-        'Try it once from a student’s account. Some schools switch scripts off for students, and then no check appears.',
+        'Try it once from a student’s account. Some schools do not let functions run for students, and then no check appears; the guide for a first lesson says what to set.',
         'Let whoever is responsible for safety read the cautions of the substances you use. Where our data comes from, and where it is in doubt, stands in Prepare for each substance.',
       ],
     },

@@ -20,9 +20,10 @@ export function planView(page: Page, builder: Builder): View {
   const toPlan = { label: texts.build.toPlan, run: () => drawForm(true) };
   const toPrepare = { label: texts.build.toPrepare, run: () => page.show('prepare') };
   const toClass = { label: texts.build.toClass, run: () => page.show('classNow') };
+  const toLinks = { label: texts.sheets.linksTitle, run: () => page.show('sheets') };
   const panel = buildPanel({
     builder,
-    next: () => (builder.sample ? [toClass, toPrepare, toPlan] : [toPrepare, toClass, toPlan]),
+    next: () => (builder.sample ? [toClass, toPrepare, toPlan] : [toPrepare, toLinks, toClass, toPlan]),
     back: toPlan,
     tally() {
       const { classes } = page.lesson.setup;
@@ -92,6 +93,8 @@ export function planView(page: Page, builder: Builder): View {
     },
     leave() {
       isVisible = false;
+      // A finished build has been read: whoever comes back wants the plan.
+      if (builder.now.phase === 'finished') builder.close();
     },
   };
 }
