@@ -1,4 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { type DeskArguments, type DeskCall, workFor } from '../../src/desk/acts.ts';
+import type { File } from '../../src/desk/file/look.ts';
 import type { Outcome } from '../../src/desk/outcome.ts';
 import type { BuildState } from '../../src/desk/views.ts';
 import { deskWords } from '../../src/desk/words.ts';
@@ -8,7 +10,7 @@ import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at, classRows } from '../../src/workbook/layout.ts';
 import { cases } from '../depth.ts';
 import { liveThreeWeeks } from '../journey/threeWeeks.ts';
-import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { type Change, changesOf, failAtCall, savedBefore } from './hostFailure.ts';
 import { setup } from './setup.ts';
@@ -97,6 +99,21 @@ describe('two lessons at once', () => {
         column: at.who,
       }),
     ).toBe('Ana, Bo');
+  });
+
+  it('wake it from the very page that put it away, which has read its sheets as they were before', () => {
+    const page: File = { book: undefined };
+    const inUse = open({ clock: on('09'), saved: worked() });
+    const press = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>) =>
+      run(inUse, workFor(page, name, about)) as Outcome<BuildState>;
+    const toTheEnd = (begun: Outcome<BuildState>) => {
+      let state = answerOf(begun);
+      while (!state.finished) state = answerOf(press('continueBuild'));
+    };
+    toTheEnd(press('nextLesson', { ...chloride, classes: two.classes }));
+    toTheEnd(press('openEarlier', first));
+    expect(sheetState(inUse, fern).hidden).toBe(false);
+    expect(at2(inUse, fern, 'c1-t1', 'molar mass', at.check)).toBe('on target');
   });
 
   it('wake it with entries and checks alive, and what was typed meanwhile in its rows', () => {

@@ -25,7 +25,7 @@ export function* openEarlier(file: File, given: unknown): Work<Outcome<BuildStat
   }
   const away = sheetsAway(book.value).filter(({ lesson }) => lesson === id);
   if (away.length === 0) return problem({ ...deskWords.lessonNotAway, received: `“${id}”` });
-  const read = yield* readAway(file, book.value, id);
+  const read = yield* readAway(file, book.value, id, { afresh: true });
   if (!read.ok) return read;
   const plan = lessonInFile(lessonBook(awakened(read.value, id), id));
   if (!plan.ok) return plan;
