@@ -28,6 +28,7 @@ async function openWindow(browser: Browser, address: string, size: { width: numb
   // On to the first entry: the line above the grid then shows what was typed.
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('ArrowRight');
   return page;
 }
 async function take(page: Page, name: string): Promise<void> {
