@@ -527,7 +527,7 @@ export const texts = {
       never: 'never',
     },
     safetyQuestionsHint:
-      'What to do if it splashes, and where leftovers go. Danger is the signal word of the substance. Bench rows open once both answers are right. Also asked if the substance is not in our list.',
+      'What to do if it splashes, and where leftovers go. Danger is the signal word of the substance. Bench rows open once both answers are right. Also asked for a substance that our list does not have.',
     cautionsAlso: 'Cautions in a second language',
     cautionsOnce: 'none',
     cautionsAlsoHint: 'Above the teams and on labels, below the English text.',
