@@ -13,7 +13,7 @@ const isWhole = cases({ short: 0, deep: 1 }) > 0;
 /** An invented school: nobody of these names exists. */
 const school = 'Willow Ford School (invented)';
 const [ash, elm, oak, yew] = ['Ash class', 'Elm class', 'Oak class', 'Yew class'] as const;
-const classes = isWhole ? [ash, elm, oak, yew] : [ash, elm];
+const classes: readonly string[] = isWhole ? [ash, elm, oak, yew] : [ash, elm];
 const teams = [
   ['Otter', 'Heron'],
   ['Newt', 'Teal'],
@@ -153,7 +153,7 @@ async function firstWeek(): Promise<void> {
   expect(partOf(record, ash)).toMatch(/Present: 2 of 2 teams/);
   expect(partOf(record, ash)).toMatch(/exit question right: 1 of 2/);
   expect(partOf(record, elm)).toMatch(/Present: 1 of 2 teams, 1 team absent/);
-  expect(partOf(record, elm)).toMatch(/exit question right: 0 of 0/);
+  expect(partOf(record, elm)).not.toContain('exit question');
 }
 
 async function secondWeek(): Promise<void> {
@@ -173,7 +173,7 @@ async function secondWeek(): Promise<void> {
   weeks.later('11:00');
   const record = await weeks.record(1);
   expect(record).toMatch(/Present: 2 of 2 teams/);
-  expect(record).toMatch(/exit question right: 0 of 0/);
+  expect(record).not.toContain('exit question');
   expect(record).not.toContain(elm);
   looksWhole();
 }
@@ -192,6 +192,8 @@ async function thirdWeek(): Promise<void> {
   weeks.later('11:00');
   const record = await weeks.record(1);
   expect(record).toMatch(/Present: 2 of 2 teams/);
+  // Its exit questions were answered two weeks ago.
+  expect(record).not.toContain('exit question');
 }
 
 it('three weeks of classes lose nothing, and take at most six presses for a next lesson', async () => {
@@ -217,8 +219,8 @@ it('three weeks of classes lose nothing, and take at most six presses for a next
   );
   looksWhole();
   for (const presses of weeks.pressesToNext) expect(presses).toBeLessThanOrEqual(6);
-  expect(classes.filter((name) => !tabs.includes(name))).toEqual([]);
-  expect(shared.filter((name) => !tabs.includes(name))).toEqual([]);
+  // In the order in which they were built, whatever lessons came and went; one more tab at most.
+  expect(tabs.filter((name) => [...classes, ...shared].includes(name))).toEqual([...classes, ...shared]);
   expect(tabs.length).toBeLessThanOrEqual(classes.length + shared.length + 1);
   const record = Object.values(weeks.preview.sheet('Record').cells)
     .map(({ text }) => text)
