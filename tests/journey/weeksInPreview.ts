@@ -14,8 +14,6 @@ export interface Place {
   readonly key: string;
   readonly step: string;
 }
-/** Days on which the lessons of a file were begun, by class: what was put away bears that day in its name. */
-type Begun = ReadonlyMap<string, string>;
 
 /** Weeks of a school over the preview: a teacher who opens the sidebar anew each day, and students at seats of their own. */
 export class WeeksInPreview {
@@ -29,6 +27,7 @@ export class WeeksInPreview {
   /** Presses from the last lesson of a class to its next one built, each time. */
   readonly pressesToNext: number[] = [];
   readonly #typed = new Map<string, Place & { readonly begun: string; readonly text: string }>();
+  /** The day on which the lesson of each class was begun: what was put away bears it in its name. */
   readonly #begun = new Map<string, string>();
   readonly #setClock: (now: Date) => void;
   #today = '';
@@ -84,10 +83,21 @@ export class WeeksInPreview {
 
   /** The lesson of these classes is the one that was begun that day. */
   atLesson(classes: readonly string[], begun = this.#today): void {
+    this.lessonsBegun.push(begun);
     for (const name of classes) this.#begun.set(name, begun);
   }
-  get lessons(): Begun {
-    return this.#begun;
+  /** The days on which lessons were begun, one after the other. */
+  readonly lessonsBegun: string[] = [];
+  /** In the plan of a file whose classes are at several lessons, the one of this class. */
+  async chooseLesson(className: string): Promise<void> {
+    const list = this.sidebar.getByLabel(texts.next.lesson, { exact: true });
+    const value = await list.locator('option', { hasText: className }).first().getAttribute('value');
+    if (value === null || value === (await list.inputValue())) return;
+    await this.#press(list, (place) => place.selectOption(value));
+    // The form is drawn anew for it.
+    await expect
+      .poll(() => this.sidebar.locator('.lesson-bar option:checked').first().textContent())
+      .toContain(className);
   }
   async #press(place: Locator, act: (place: Locator) => Promise<unknown> = (one) => one.click()): Promise<void> {
     this.#presses += 1;
@@ -113,14 +123,7 @@ export class WeeksInPreview {
     const { sidebar } = this;
     await this.#press(this.button(texts.moments.before));
     await this.button(texts.next.button).waitFor();
-    if (lesson !== undefined) {
-      const list = sidebar.getByLabel(texts.next.lesson, { exact: true });
-      const value = await list.locator('option', { hasText: lesson }).first().getAttribute('value');
-      if (value !== null && value !== (await list.inputValue())) {
-        await this.#press(list, (place) => place.selectOption(value));
-        await expect.poll(() => sidebar.getByLabel(texts.next.lesson, { exact: true }).inputValue()).toBe(value);
-      }
-    }
+    if (lesson !== undefined) await this.chooseLesson(lesson);
     await this.#press(this.button(texts.next.button));
     await this.button(texts.next.build).waitFor();
     for (const name of inFile) {
