@@ -251,7 +251,7 @@ async function lateTeam(): Promise<void> {
       await form.getByLabel(texts.teams.teamName).fill('Wren');
     },
   });
-  const late = { className: yew, key: 'c4-t3', step: 'molar mass' };
+  const late = { className: yew, key: weeks.keyOf(yew, 'Wren'), step: 'molar mass' };
   await weeks.type(0, late, molarMass.KBr);
   await expect.poll(() => weeks.checkOf(late)).toBe('on target');
   weeks.later('11:00');
@@ -294,7 +294,8 @@ it('three weeks of classes lose nothing, and take at most six presses for a next
   const shared = ['Poll', 'Progress'];
   const personal = weeks.cellsWith(people);
   const saved = weeks.preview.host.save();
-  const outside = people.map((name) => `${name}: ${saved.split(name).length - 1} times in the saved file`);
+  const cellCount = [...personal.values()].flat().length;
+  const inFile = people.map((name) => saved.split(name).length - 1);
   console.log(
     [
       ...weeks.records.map((record) => `The record of a day:\n${record}\n`),
@@ -302,7 +303,7 @@ it('three weeks of classes lose nothing, and take at most six presses for a next
       `Tabs of a student: ${tabs.join(' | ')}`,
       'Names of students in cells:',
       ...[...personal].map(([sheet, places]) => `  ${sheet}: ${places.length} (${places.join('; ')})`),
-      ...outside,
+      `${people.join(', ')} in the saved file: ${inFile.join(', ')} times`,
       `Cells typed: ${weeks.typedCells}`,
     ].join('\n'),
   );
@@ -311,6 +312,12 @@ it('three weeks of classes lose nothing, and take at most six presses for a next
   // In the order in which they were built, whatever lessons came and went; one more tab at most.
   expect(tabs.filter((name) => [...classes, ...shared].includes(name))).toEqual([...classes, ...shared]);
   expect(tabs.length).toBeLessThanOrEqual(classes.length + shared.length + 1);
+  // People stand in the cells “Who” of class sheets, and nowhere else in the file: in no note, tag or note of the script.
+  expect(inFile).toEqual(people.map(() => cellCount));
+  for (const [sheet, places] of personal) {
+    expect([sheet, classes.some((name) => sheet.startsWith(name))]).toEqual([sheet, true]);
+    for (const where of places) expect(where).toMatch(/^I\d+ /);
+  }
   const record = Object.values(weeks.preview.sheet('Record').cells)
     .map(({ text }) => text)
     .join('\n');

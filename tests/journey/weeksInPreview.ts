@@ -156,6 +156,15 @@ export class WeeksInPreview {
   sheetOf(className: string, begun = this.#begun.get(className)): string {
     return this.#begun.get(className) === begun ? className : deskWords.awayName(className, begun ?? '');
   }
+  /** The key of a team, by its name above its rows. */
+  keyOf(className: string, team: string): string {
+    const { cells, rows } = this.preview.sheet(className);
+    for (let row = 1; row <= rows; row += 1) {
+      const key = cells[`${row},${at.key}`]?.text ?? '';
+      if (key !== '' && cells[`${row},${at.title}`]?.text === team) return key;
+    }
+    throw new Error(`${className} has no team ${team}.`);
+  }
   rowIn(sheet: string, { key, step }: Pick<Place, 'key' | 'step'>): number {
     const { cells, rows } = this.preview.sheet(sheet);
     for (let row = 1; row <= rows; row += 1)
