@@ -6408,7 +6408,7 @@ function readingTolerance({ expected, tools, techniqueShare: techniqueShare2 = 1
 	const relative = Math.sqrt(parts.reduce((sum, part) => sum + part.relative ** 2, 0));
 	return success({
 		limit: Math.abs(expected) * (2 * relative + counted / 100),
-		words: toleranceTexts.whole({ tools: parts.map(({ words }) => words).join(" and of "), percent: short(counted) })
+		words: toleranceTexts.whole({ tools: parts.map(({ words }) => words).join(" and "), percent: short(counted) })
 	});
 }
 

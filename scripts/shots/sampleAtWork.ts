@@ -38,13 +38,13 @@ const columns = { entry: 3, check: 5, step: 13 };
 /** Types the entries as a student does, and makes sure that each gets the answer it is there for. */
 function typeEntries(host: StandIn): void {
   const sheetNow = () => host.view('student').sheets.find(({ name }) => name === shown.className);
-  const textIn = (row: number, column: number): string => sheetNow()?.cells[`${row},${column}`]?.text ?? '';
-  const rows = Array.from({ length: sheetNow()?.rows ?? 0 }, (_, index) => index + 1);
+  const sheet = sheetNow();
+  const textIn = (row: number, column: number, of = sheet): string => of?.cells[`${row},${column}`]?.text ?? '';
+  const rows = Array.from({ length: sheet?.rows ?? 0 }, (_, index) => index + 1);
   const heading = rows.find(
     (row) =>
       textIn(row, 1) === shown.team && textIn(row, columns.step) === '' && textIn(row, columns.check) === 'Check',
   );
-  const sheet = sheetNow();
   if (!sheet || heading === undefined)
     throw new Error(`The sample has no rows of ${shown.team} in ${shown.className}.`);
   const placed = shownEntries(host).map((entry) => {
@@ -54,8 +54,9 @@ function typeEntries(host: StandIn): void {
   const edits = placed.map(({ row, text }) => ({ sheet: sheet.id, row, column: columns.entry, text }));
   const [refused] = host.type('student', edits).refused;
   if (refused) stop(`“${refused.edit.text}” was refused: ${refused.reason}`);
+  const after = sheetNow();
   for (const { row, step, text, check } of placed) {
-    const got = textIn(row, columns.check);
+    const got = textIn(row, columns.check, after);
     if (got !== check) stop(`expected “${check}” for “${text}” in ${step}, received “${got}”.`);
   }
 }

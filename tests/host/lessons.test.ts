@@ -99,6 +99,13 @@ describe('two lessons at once', () => {
     ).toBe('Ana, Bo');
   });
 
+  it('leave the tab of a class where it was, in the next lesson and in one that is opened again', () => {
+    const tabs = () => host.book.sheets.filter(({ hidden }) => !hidden).map(({ name }) => name);
+    expect(tabs()).toEqual([fern, moss, 'Poll', 'Progress']);
+    finish(host, call(host, 'openEarlier', first));
+    expect(tabs()).toEqual([fern, moss, 'Poll', 'Progress']);
+  });
+
   it('wake it with entries and checks alive, and what was typed meanwhile in its rows', () => {
     typeEntry(host, away(fern), 'c1-t1', 'moles of solute', '40');
     finish(host, call(host, 'openEarlier', first));
@@ -175,7 +182,7 @@ describe('a lesson whose change is stopped', () => {
       const stops = changes.filter(
         ({ name }, index) => name !== changes[index - 1]?.name || name !== changes[index + 1]?.name,
       );
-      const tried: readonly Change[] = some(stops, 5, 64);
+      const tried: readonly Change[] = some(stops, 5, 128);
       const host = begin();
       const saved = savedBefore(host, tried);
       work(host);
@@ -217,7 +224,7 @@ describe('a call of the script that fails once while a lesson changes', () => {
     const expected = compared(whole);
     const places = Array.from({ length: calls() }, (_, index) => index + 1);
     const odd: string[] = [];
-    for (const place of some(places, 7, 400)) {
+    for (const place of some(places, 7, 800)) {
       const host = begin();
       const failure = failAtCall(host, place);
       pressOn(host);

@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { judgeReading, type Reading } from '../../src/lab/judging/judgeReading.ts';
+import { readingNotes } from '../../src/lab/judging/readingNotes.ts';
 import { readingTolerance } from '../../src/lab/judging/readingTolerance.ts';
+import { fitsSlip } from '../../src/lab/judging/slipsFound.ts';
 import { closeness, isOneFigureOf, isTruncated, toleranceOf } from '../../src/lab/judging/tolerance.ts';
 import type { TypedEntry } from '../../src/lab/judging/typedEntry.ts';
+import type { Activity, MeasuredStep } from '../../src/lab/lesson/activity.ts';
 import { readingAdvice, readingTexts } from '../../src/lab/texts/readings.ts';
 import { grams, millilitres } from '../../src/measurement/quantity.ts';
 
@@ -112,5 +115,63 @@ describe('a tolerance at an edge', () => {
     });
     expect([three.placeLow, three.placeHigh]).toEqual([0.01, 0.01]);
     expect([coarse.placeLow, coarse.placeHigh]).toEqual([1, 1]);
+  });
+});
+
+describe('what the Plan says of a reading', () => {
+  const measured = (given: Partial<MeasuredStep>): Activity =>
+    ({
+      steps: [{ kind: 'measured', id: 'x', title: 'X', unit: 'mL', instrument: 'flask', ...given }],
+    }) as unknown as Activity;
+  const linesOf = (given: Partial<MeasuredStep>, givens: Readonly<Record<string, string>> = { flask: '250' }) => {
+    const notes = readingNotes(measured(given), { settings: {}, givens });
+    if (!notes.ok) throw new Error(notes.error.code);
+    return notes.value[0]?.lines.join(' ') ?? '';
+  };
+  it('takes the size that the team was given, and else that of the reading itself', () => {
+    expect(linesOf({ tools: [{ tool: 'flask', volume: 'flask' }] })).toMatch(/^From the 250 mL flask/);
+    expect(linesOf({ tools: [{ tool: 'flask', volume: 'flask' }] }, { flask: ' ' })).toMatch(/^From the 100 mL flask/);
+    expect(linesOf({ tools: [{ tool: 'flask', volume: 'flask' }] }, { flask: 'big' })).toMatch(
+      /^From the 100 mL flask/,
+    );
+    // The last of the two round readings is one of 100 mL.
+    expect(linesOf({})).toMatch(/^From the 100 mL flask/);
+    expect(linesOf({ unit: 'mol/L' })).toMatch(/^From the 100 mL flask .* So 1 mol\/L may be off/);
+  });
+  it('loads the balance with the reading itself, and with ten grams where no mass is read', () => {
+    expect(linesOf({ unit: 'g', instrument: 'balance' })).toContain('10 g may be off by 0.22 g');
+    // 2 · √2 · 0.01 g ÷ √3 in 10 g is 0.16 % of 1 mol/L, beside 2 % for technique.
+    expect(linesOf({ unit: 'mol/L', instrument: 'bench', tools: [{ tool: 'balance' }] })).toContain(
+      'So 1 mol/L may be off by 0.022 mol/L.',
+    );
+  });
+  it('fails where a setting cannot be read, and says which', () => {
+    const notes = readingNotes(measured({}), { settings: { 'glassware class': 'C' }, givens: {} });
+    expect(notes).toMatchObject({ ok: false, error: { code: 'lesson-setting', argument: 'glassware class' } });
+  });
+});
+
+describe('a slip at the edge of the target', () => {
+  const tolerance = toleranceOf(exactly(10), { asked: { figures: 3 }, wideClose: false });
+  const fits = (slip: number, typed: TypedEntry) => fitsSlip(exactly(slip), { entry: typed, tolerance });
+  it('says nothing where it gives what is accepted anyway', () => {
+    expect(fits(10.04, entry(10, 3, -1))).toBe(false);
+    expect(fits(12, entry(12, 3, -1))).toBe(true);
+    expect(fits(8, entry(8, 3, -2))).toBe(true);
+  });
+  it('is told to half a unit of the last figure, as if zeros followed what was typed', () => {
+    expect(fits(12.04, entry(12, 2, 0))).toBe(true);
+    expect(fits(12.06, entry(12, 2, 0))).toBe(false);
+    // Finer than the figures of everyday work, the figures that were typed count.
+    expect(fits(12.004, entry(12, 4, -2))).toBe(true);
+    expect(fits(12.006, entry(12, 4, -2))).toBe(false);
+  });
+  it('compares with three figures at most where the target needs more', () => {
+    const four = toleranceOf(exactly(10), { asked: { figures: 4 }, wideClose: false });
+    expect(fitsSlip(exactly(12.04), { entry: entry(12, 2, 0), tolerance: four })).toBe(true);
+  });
+  it('takes a 0 only for what is just 0', () => {
+    expect(fits(0, entry(0, 1, 0))).toBe(true);
+    expect(fits(1e-9, entry(0, 1, 0))).toBe(false);
   });
 });

@@ -139,7 +139,7 @@ describe('a portion that is weighed', () => {
     }
     const notes = readingNotes(activity, { settings: {}, givens: sugar });
     expect(notes.ok && notes.value[0]?.lines.join(' ')).toContain(
-      'From the balance (±0.01 g, read empty and loaded) and of the 25 mL pipette (±0.06 mL): twice their standard uncertainty (JCGM 100), plus 0.2 % for technique. So 1 g may be off by 0.019 g, and 10 g may be off by 0.052 g.',
+      'From the balance (±0.01 g, read empty and loaded) and the 25 mL pipette (±0.06 mL): twice their standard uncertainty (JCGM 100), plus 0.2 % for technique. So 1 g may be off by 0.019 g, and 10 g may be off by 0.052 g.',
     );
   });
   it('says which way it is off and never what was expected', () => {

@@ -176,7 +176,7 @@ describe('readingNotes', () => {
       ],
     });
     const dried = notesOf('weighed residue');
-    expect(dried.ok && dried.value[0]?.lines[0]).toContain('and of the 25 mL pipette (±0.06 mL)');
+    expect(dried.ok && dried.value[0]?.lines[0]).toContain('and the 25 mL pipette (±0.06 mL)');
     expect(notesOf('dilution')).toEqual({ ok: true, value: [] });
   });
 });

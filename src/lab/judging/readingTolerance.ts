@@ -136,7 +136,7 @@ export function readingTolerance(
   return success({
     limit: Math.abs(expected) * (2 * relative + counted / 100),
     words: toleranceTexts.whole({
-      tools: parts.map(({ words }) => words).join(' and of '),
+      tools: parts.map(({ words }) => words).join(' and '),
       percent: short(counted),
     }),
   });

@@ -5,7 +5,7 @@ import { type SlipId, slipTexts } from './feedback.ts';
  * and names none; students read other words. A slip without
  * words of its own is told by what it fits.
  */
-const slipsInRecord: Readonly<Partial<Record<SlipId, string>>> = {
+export const slipsInRecord: Readonly<Partial<Record<SlipId, string>>> = {
   'volume-in-mL': 'left the volume in mL where litres belong',
   'litres-reported': 'gave a volume in litres where mL are asked',
   'volume-ignored': 'took the molarity for an amount and left out the volume',
