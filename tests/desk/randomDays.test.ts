@@ -110,8 +110,8 @@ class Life {
     const until = this.below(12);
     const isLost = this.below(2) === 0;
     if (stopped(file, { until, isLost, name, about })) this.stops += 1;
-    // Whoever has not heard that a practice is there gets another one: that press is left out.
-    if (name !== 'addPractice' || differences(file, whole).length > 0) {
+    // Whoever has not heard that a practice or a second lesson of the day is there gets another: that press is left out.
+    if ((name !== 'addPractice' && name !== 'nextLesson') || differences(file, whole).length > 0) {
       const again = (file.call as (...given: unknown[]) => Outcome<BuildState>)(name, ...about);
       // A team, class or lesson that stands already is named, and asks for nothing more.
       if (again.ok) file.finish(again);
