@@ -25,6 +25,12 @@ export const deskWords = {
     putAway: (name: string) => `putting away the lesson before, ${name}`,
     remove: (name: string) => `removing ${name}`,
   },
+  newerFile: {
+    says: 'This file was built by a newer version of Labrow than this sidebar, so nothing was read or changed.',
+    advice: 'Bring the script of this file up to date, then open the sidebar again.',
+  },
+  olderSheets:
+    'These sheets are from an earlier version of Labrow. They still check. Build once to bring them up to date: what people typed goes along.',
   otherBuilding: {
     says: 'Another build in this file has not finished, so nothing was started.',
     advice: 'Open Plan in the sidebar and press “Continue building”, then press this again.',

@@ -181,6 +181,10 @@ function putAway({
   if (sheet.getName() !== free) sheet.setName(free);
   setToRest(file, present, { instead: instead?.sheetId, say: hostWords.away });
   sheet.setTabColor(tabColors.kept);
+  // Students find the tab of their class where it was.
+  const comes = sheetById(file, instead?.sheetId);
+  const place = sheet.getIndex();
+  if (comes !== undefined && comes.sheet.getIndex() > place) moveBehindAll(file, comes, place);
   moveBehindAll(file, present);
   sheet.hideSheet();
   writeTag(file, present, { ...present.tag, state: 'away', about });

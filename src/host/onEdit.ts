@@ -1,6 +1,13 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
-import { classColumns as at, classMarker, countedColumn, pollColumns, pollMarker } from '../workbook/layout.ts';
+import {
+  classColumns as at,
+  classMarker,
+  countedColumn,
+  layoutVersion,
+  pollColumns,
+  pollMarker,
+} from '../workbook/layout.ts';
 import { countedEntry } from './countedEntry.ts';
 import { notePollDay } from './notePollDay.ts';
 
@@ -28,11 +35,11 @@ export function onEdit_(event: EditEvent): void {
 function entered(event: EditEvent, first: number): void {
   const { range } = event;
   const sheet = range.getSheet();
-  const [before, now] = (sheet.getRange(1, at.key - 1, 1, 2).getValues()[0] ?? []).map(cellText);
+  const [before, now, layout] = (sheet.getRange(1, at.key - 1, 1, 3).getValues()[0] ?? []).map(cellText);
   const shift = at.entry - first;
   if ((shift === 0 ? now : before) === classMarker) {
-    // What covers the questions as well is a sort or a moved row, not an entry.
-    if (range.getLastColumn() > at.who - shift) return;
+    // A newer layout may keep other things there. What covers the questions too is a sort or a moved row, not an entry.
+    if ((shift === 0 && Number(layout) > layoutVersion) || range.getLastColumn() > at.who - shift) return;
     countRows({ sheet, firstRow: range.getRow(), rowCount: range.getNumRows(), shift });
   } else if (before === pollMarker) notePollDay(event);
 }

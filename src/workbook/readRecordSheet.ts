@@ -1,5 +1,5 @@
 import { firstRecordFields, type RecordEntry, type RecordField, recordFields } from '../lab/record/recordEntry.ts';
-import { recordWords } from '../lab/texts/record.ts';
+import { isRecordLabel } from '../lab/texts/recordLabels.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 
@@ -22,8 +22,9 @@ export interface RecordReading {
 
 /** The Record read back, values only. Undefined where a heading is gone: then nothing may be written by guess. */
 export function readRecordSheet(cells: readonly (readonly CellValue[])[]): RecordReading | undefined {
-  const labels = firstRecordFields.map((field) => recordWords.labels[field]);
-  const heading = cells.findIndex((line) => labels.every((label) => line.some((cell) => cellText(cell) === label)));
+  const heading = cells.findIndex((found) =>
+    firstRecordFields.every((field) => found.some((cell) => isRecordLabel(field, cellText(cell)))),
+  );
   const line = cells[heading];
   if (line === undefined) return undefined;
   const columns = {} as Record<RecordField, number>;
@@ -33,7 +34,7 @@ export function readRecordSheet(cells: readonly (readonly CellValue[])[]): Recor
     ...cells.map((found) => found.reduce<number>((last, cell, at) => (cellText(cell) === '' ? last : at + 1), 0)),
   );
   for (const field of recordFields) {
-    const column = line.findIndex((cell) => cellText(cell) === recordWords.labels[field]) + 1;
+    const column = line.findIndex((cell) => isRecordLabel(field, cellText(cell))) + 1;
     if (column === 0) {
       withoutHeading.push(field);
       free += 1;

@@ -1,5 +1,5 @@
 import { firstRecordFields } from '../lab/record/recordEntry.ts';
-import { recordLabels } from '../lab/texts/recordLabels.ts';
+import { isRecordLabel } from '../lab/texts/recordLabels.ts';
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { classShift, inTodaysColumns, layoutIn } from './classCells.ts';
@@ -42,7 +42,9 @@ function kindOf(cells: Cells): RecognisedSheet | undefined {
     cells.some((line) => headings.every((heading) => line.some((cell) => cellText(cell) === heading)));
   const { plan, progress, help, prepare } = sheetHeadings;
   if (has(plan.setting, plan.value) && has(plan.key, plan.className, plan.team)) return { kind: 'plan', layout: 0 };
-  if (has(...firstRecordFields.map((field) => recordLabels[field]))) return { kind: 'record', layout: 0 };
+  const isHeading = (line: readonly CellValue[]): boolean =>
+    firstRecordFields.every((field) => line.some((cell) => isRecordLabel(field, cellText(cell))));
+  if (cells.some(isHeading)) return { kind: 'record', layout: 0 };
   if (at(1, 1) === help.title && has(help.step, help.level, help.wording, help.link))
     return { kind: 'help', layout: 0 };
   if (at(1, 1) === prepare.title && has(...prepare.headings, prepare.mark)) return { kind: 'prepare', layout: 0 };

@@ -93,6 +93,30 @@ describe('exit questions in a class', () => {
   });
 });
 
+describe('exit questions in the record', () => {
+  const finishedOn = (today: string) => {
+    Object.assign(file.state, { today, now: Date.parse(`${today}T10:15:00Z`) });
+    const { classes } = valueIn(file.call('readRecord'));
+    return classes.find(({ proposal }) => proposal.className === fern)?.proposal.finished;
+  };
+  it('count on the day on which they were answered, and on no other', () => {
+    answer('c1-t1', 'exit 1', rightOf('c1-t1', 'exit 1'));
+    expect(finishedOn('2026-03-02')).toBe('0 of 2 teams, exit question right: 1 of 1');
+    expect(finishedOn('2026-03-09')).toBe('0 of 2 teams');
+    fillRow(
+      file,
+      { key: 'c1-t2', step: 'exit 1' },
+      { entry: rightOf('c1-t2', 'exit 1'), check: 'kept', time: '2026-03-09T10:14:00Z' },
+    );
+    expect(finishedOn('2026-03-09')).toBe('0 of 2 teams, exit question right: 1 of 1');
+    // The class now counts all of the lesson.
+    expect(exit()).toMatchObject({ answered: 2, right: 2 });
+  });
+  it('say nothing where nobody has answered', () => {
+    expect(finishedOn('2026-03-02')).toBe('0 of 2 teams');
+  });
+});
+
 describe('showExitChecks', () => {
   const said1 = () => reading().teams.map(({ className, givens }) => [className, givens[showExitGiven]]);
   it('writes a yes into the lines of that class alone, and takes it away again', () => {

@@ -116,6 +116,13 @@ describe('two lessons at once', () => {
     expect(at2(inUse, fern, 'c1-t1', 'molar mass', at.check)).toBe('on target');
   });
 
+  it('leave the tab of a class where it was, in the next lesson and in one that is opened again', () => {
+    const tabs = () => host.book.sheets.filter(({ hidden }) => !hidden).map(({ name }) => name);
+    expect(tabs()).toEqual([fern, moss, 'Poll', 'Progress']);
+    finish(host, call(host, 'openEarlier', first));
+    expect(tabs()).toEqual([fern, moss, 'Poll', 'Progress']);
+  });
+
   it('wake it with entries and checks alive, and what was typed meanwhile in its rows', () => {
     typeEntry(host, away(fern), 'c1-t1', 'moles of solute', '40');
     finish(host, call(host, 'openEarlier', first));

@@ -4,6 +4,7 @@ import type { Outcome } from '../../src/desk/outcome.ts';
 import type { BuildState } from '../../src/desk/views.ts';
 import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
+import { exitTexts } from '../../src/lab/texts/exit.ts';
 
 /** A file in which a school works: on paper, or over the script. */
 export interface School {
@@ -29,13 +30,18 @@ interface Place {
 const [ash, elm, oak, yew] = ['Ash class', 'Elm class', 'Oak class', 'Yew class'] as const;
 const classSetup = (name: string) => ({ name, teams: [`Otter of ${name[0]}`, `Heron of ${name[0]}`] });
 const plan = (
-  { activity, givens, seed = '1' }: { activity: string; givens: Setup['givens']; seed?: string },
+  {
+    activity,
+    givens,
+    seed = '1',
+    exit = '0',
+  }: { activity: string; givens: Setup['givens']; seed?: string; exit?: string },
   ...names: readonly string[]
 ): Setup => ({
   activity,
   givens,
   ownNumbers: true,
-  settings: { ...defaultSettings, activity, seed },
+  settings: { ...defaultSettings, activity, seed, 'exit questions': exit },
   shelf: { ...defaultShelf, flasksMl: [50, 100, 200, 250] },
   classes: names.map(classSetup),
 });
@@ -58,7 +64,7 @@ const bicarbonate = {
 
 /**
  * Three weeks of four classes in two courses: five lessons, one of them changed in the middle, one opened again, teams
- * that are away. Whatever a team types is looked for after each act, in its lesson, in use or put away; every day on which
+ * that are away, exit questions, a block for practice and a class closed at the bell. Whatever a team types is looked for after each act, in its lesson, in use or put away; every day on which
  * a class typed has to stand in the Record once its lesson was put away. Hands back how often somebody pressed.
  */
 export function liveThreeWeeks(school: School): { readonly presses: number; readonly lessons: number } {
@@ -72,6 +78,11 @@ export function liveThreeWeeks(school: School): { readonly presses: number; read
     if (found === undefined) throw new Error(`Expected a lesson of ${className}.`);
     return { id: found.id, away: false };
   };
+  const recordOf = (className: string) => {
+    const found = done(school.call('readRecord')).classes.find(({ proposal }) => proposal.className === className);
+    if (found === undefined) throw new Error(`Expected ${className} in the record of ${today}.`);
+    return found;
+  };
   const keysOf = (className: string): readonly string[] =>
     done(school.call('readTeams'))
       .classes.find(({ name }) => name === className)
@@ -81,13 +92,14 @@ export function liveThreeWeeks(school: School): { readonly presses: number; read
     today = `2026-03-${day}`;
     school.on(day);
   };
+  const type = (className: string, key: string, step: string, text: string) => {
+    school.type({ sheet: className, key, step }, text);
+    typed.push({ lesson: lessonOf(className).id, className, key, step, text });
+  };
   /** A class works: each team types into a row. */
   const work = (className: string, step: string, text: string) => {
     const { id: lesson } = lessonOf(className);
-    for (const key of keysOf(className)) {
-      school.type({ sheet: className, key, step }, text);
-      typed.push({ lesson, className, key, step, text });
-    }
+    for (const key of keysOf(className)) type(className, key, step, text);
     days.push({ className, day: today, lesson });
   };
   const press = (count: number, act: () => Outcome<BuildState>) => {
@@ -116,15 +128,42 @@ export function liveThreeWeeks(school: School): { readonly presses: number; read
     );
     const record = put.length === 0 ? '' : school.words('Record');
     for (const { className, day } of put) expect(record).toContain(`${day}|${className}`);
-    expect(record).not.toMatch(/Ana|Bo\b/);
+    expect(record).not.toMatch(/Ana|Bo\b|Practice/);
   }
 
   // First week: each course begins.
   on('02');
-  press(1, () => school.call('startBuild', plan(bromide, ash, elm)));
+  press(1, () => school.call('startBuild', plan({ ...bromide, exit: '2' }, ash, elm)));
   for (const key of keysOf(ash)) school.people({ sheet: ash, key }, 'Ana, Bo');
   work(ash, 'molar mass', '119.0');
+  // Two seats of a team answer, one of them rightly; somebody who was away practises; then the bell rings.
+  const [first = ''] = keysOf(ash);
+  const key = done(school.call('readKey')).teams.find((team) => team.key === first);
+  const right = key?.lines.find(({ title }) => title === exitTexts.title(1))?.answer;
+  type(ash, first, 'exit 1', right ?? '');
+  type(ash, first, 'exit 2', '3');
+  const before = JSON.stringify(recordOf(ash).proposal);
+  press(2, () => school.call('addPractice', ash));
+  type(ash, 'practice-1', 'molar mass', '12');
+  type(ash, 'practice-1', 'exit 1', '12');
+  expect(JSON.stringify(recordOf(ash).proposal)).toBe(before);
+  expect(recordOf(ash).proposal).toMatchObject({
+    present: '2 of 2 teams',
+    finished: '0 of 2 teams, exit question right: 1 of 2',
+  });
+  expect(done(school.call('readClass', ash)).exit).toMatchObject({ seats: 4, answered: 2, right: 1 });
+  presses += 1;
+  expect(done(school.call('closeClass', ash, true))).toEqual({ noted: true });
+  expect(done(school.call('readClass', ash)).closed).toBe(true);
+  expect(school.words('Record')).toContain(`${today}|${ash}`);
+  isWhole();
   on('03');
+  // The class is closed until somebody opens it again, and no other one is.
+  expect(done(school.call('readClass', ash)).closed).toBe(true);
+  expect(done(school.call('readClass', elm)).closed).toBeUndefined();
+  presses += 1;
+  done(school.call('closeClass', ash, false));
+  expect(done(school.call('readClass', ash)).closed).toBeUndefined();
   // The other course begins its own lesson in the same file; nobody leaves a lesson for it.
   next(plan(bicarbonate, oak, yew));
   expect(done(school.call('readLessons')).inUse.map(({ classes }) => classes)).toEqual([
@@ -164,6 +203,8 @@ export function liveThreeWeeks(school: School): { readonly presses: number; read
   press(3, () => school.call('openEarlier', ofElm));
   expect(lessonOf(elm).id).toBe(ofElm);
   work(elm, 'mass of solute', '7.14');
+  // Nobody answered an exit question today.
+  expect(recordOf(elm).proposal.finished).toBe('0 of 2 teams');
   on('19');
   press(2, () => school.call('addTeam', yew, 'Wren of Y'));
   work(yew, 'molar mass', '119.0');

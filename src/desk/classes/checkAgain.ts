@@ -5,7 +5,7 @@ import { sheetPlan } from '../building/sheetPlan.ts';
 import { ask, type Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import { stampOf } from '../file/dayIn.ts';
-import { allKinds, type File, look, noted } from '../file/look.ts';
+import { allKinds, type File, known, look, noted } from '../file/look.ts';
 import { cellsOf } from '../file/sheets.ts';
 import { seenOf } from '../file/writing.ts';
 import { lessonBook, lessonShown } from '../lesson/lessonsInFile.ts';
@@ -18,6 +18,9 @@ import { classesInFile } from './classesInFile.ts';
 export function* checkAgain(
   file: File,
 ): Work<Outcome<{ readonly renewed: number; readonly waiting?: number; readonly moved?: readonly string[] }>> {
+  // An open page has looked already, and asks nothing more here.
+  const seen = yield* known(file, []);
+  if (!seen.ok) return seen;
   const answer = yield* ask('checkAgain', undefined);
   if (!answer.ok) return answer;
   const { moved, waiting } = answer.value;

@@ -33,11 +33,14 @@ export function exitCounts(
     plan,
     activity,
     formulas = new Set(),
+    isOfDay = () => true,
   }: {
     readonly plan: PlanReading;
     readonly activity: Activity;
     /** Rows of the sheet whose entry is a formula. */
     readonly formulas?: ReadonlySet<number>;
+    /** Whether an answer of that moment counts; every answer does where nobody asks for those of one day. */
+    readonly isOfDay?: (lastEntry: number | undefined) => boolean;
   },
 ): ExitCounts | undefined {
   const { settings } = plan.setup;
@@ -46,7 +49,7 @@ export function exitCounts(
     steps.filter(({ step }) => isExitStep(step)).map((row) => ({ ...row, key })),
   );
   if (seatsOf(settings) === 0 || rows.length === 0) return undefined;
-  const answered = rows.filter(({ entry, row }) => entry !== '' && !formulas.has(row));
+  const answered = rows.filter(({ entry, row, lastEntry }) => entry !== '' && !formulas.has(row) && isOfDay(lastEntry));
   let right = 0;
   const slips = new Map<SlipId, number>();
   for (const { key } of teams) {

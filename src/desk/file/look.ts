@@ -1,5 +1,7 @@
-import type { BookReading, SheetKind } from '../../host/calls.ts';
-import { done, type Outcome } from '../outcome.ts';
+import type { BookReading, SheetKind, SheetListed } from '../../host/calls.ts';
+import { layoutVersion } from '../../workbook/layout.ts';
+import { done, type Outcome, problem } from '../outcome.ts';
+import { deskWords } from '../words.ts';
 import { ask, type Work } from './ask.ts';
 import { type Book, bookAfter } from './book.ts';
 
@@ -16,11 +18,17 @@ export const allKinds: readonly SheetKind[] = ['plan', 'class', 'help', 'prepare
 /** What a build is worked out from: Progress keeps its order. */
 export const buildKinds: readonly SheetKind[] = [...allKinds, 'progress'];
 
-/** Reads these sheets now, and single ones besides. */
+/**
+ * Reads these sheets now, and single ones besides. A file of a newer layout is refused, since where things stand in it is
+ * not known here: nothing is shown of it, and nothing written.
+ */
 export function* look(file: File, kinds: readonly SheetKind[], ids: readonly number[] = []): Work<Outcome<Book>> {
   const answer = yield* ask('readBook', { kinds, ids });
-  return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
+  if (!answer.ok) return answer;
+  return answer.value.sheets.some(isNewer) ? problem(deskWords.newerFile) : done(noted(file, answer.value, kinds));
 }
+
+const isNewer = ({ tag }: SheetListed): boolean => tag !== null && tag.layout > layoutVersion;
 
 /** What was read of these sheets already, or else reads them. */
 export function* known(file: File, kinds: readonly SheetKind[]): Work<Outcome<Book>> {

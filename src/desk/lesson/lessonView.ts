@@ -1,12 +1,14 @@
 import { proposedSolutes } from '../../lab/lesson/solutes.ts';
+import { layoutVersion } from '../../workbook/layout.ts';
 import { linkProblems } from '../../workbook/linkProblems.ts';
 import { noteIn, stateOf } from '../building/buildNote.ts';
 import { classesInUse } from '../classes/classesInUse.ts';
 import { classInFront } from '../classes/classInFront.ts';
-import type { Book } from '../file/book.ts';
+import type { Book, BookSheet } from '../file/book.ts';
 import { cellsOf, sheetInUse } from '../file/sheets.ts';
 import { done, type Outcome } from '../outcome.ts';
 import type { LessonView } from '../views.ts';
+import { deskWords } from '../words.ts';
 import { activityViews } from './activityViews.ts';
 import { firstSetup } from './firstSetup.ts';
 import { lessonLine } from './lessonLine.ts';
@@ -45,6 +47,13 @@ export function lessonView(file: Book, chosen?: string): Outcome<LessonView> {
     built: offer.classes.length > 0,
     setup,
     decimalMark: markOf(plan.reading),
-    problems: [...problems, ...(help === undefined ? [] : linkProblems(cellsOf(help)))],
+    problems: [
+      ...(book.sheets.some(isOlder) ? [deskWords.olderSheets] : []),
+      ...problems,
+      ...(help === undefined ? [] : linkProblems(cellsOf(help))),
+    ],
   });
 }
+
+const isOlder = ({ tag }: BookSheet): boolean =>
+  tag?.kind === 'class' && tag.state === 'built' && tag.layout < layoutVersion;

@@ -48,7 +48,16 @@ export function classDays(book: Book): readonly ClassDayFound[] {
     const keys = blocks.map(({ key }) => key);
     const ownTeams = plan?.teams.filter(({ key }) => keys.includes(key)) ?? [];
     const steps = blocks.flatMap((block) => block.steps);
-    const exit = activity && plan && exitCounts(reading, { plan, activity, formulas: new Set(source.formulaEntries) });
+    const exit =
+      activity &&
+      plan &&
+      exitCounts(reading, {
+        plan,
+        activity,
+        formulas: new Set(source.formulaEntries),
+        // Answers of the days before stand in the records of those days.
+        isOfDay: (lastEntry) => lastEntry === undefined || isToday(lastEntry),
+      });
     // Where no time was ever noted, what is typed there is all that is known.
     const hasTimes = steps.some(({ lastEntry }) => lastEntry !== undefined);
     const entriesToday = steps.flatMap(({ lastEntry }) =>
@@ -71,7 +80,7 @@ export function classDays(book: Book): readonly ClassDayFound[] {
         ...(source.tag.activity === undefined ? {} : { builtFor: source.tag.activity }),
         hasEntriesToday: entriesToday.length > 0,
         ...(entriesToday.length === 0 ? {} : { lastEntryToday: Math.max(...entriesToday) }),
-        ...(exit === undefined ? {} : { exit: { answered: exit.answered, right: exit.right } }),
+        ...(exit === undefined || exit.answered === 0 ? {} : { exit: { answered: exit.answered, right: exit.right } }),
         teams: blocks.map((block) => ({
           team: block.team,
           absent: absent.includes(block.key),

@@ -45,7 +45,7 @@ export interface ClassDay {
   readonly teams: readonly TeamDay[];
   /** The poll in one line, or empty where there was none. */
   readonly poll: string;
-  /** Answers to exit questions; left out where the lesson has none. */
+  /** Answers to exit questions that came that day; left out where there were none. */
   readonly exit?: { readonly answered: number; readonly right: number };
 }
 
