@@ -8731,6 +8731,8 @@ var recordLabels = {
 	wentWell: "what went well", hard: "what was hard", poll: "poll", next: "next time", notes: "in your own words",
 	substance: "substance", concentrations: "concentrations"
 };
+var labelsBefore = { next: "what is next" };
+function isRecordLabel(field, text) { return text === recordLabels[field] || text !== "" && text === labelsBefore[field]; }
 
 // From workbook
 var sheetHeadings = {
@@ -8759,7 +8761,8 @@ function kindOf(cells) {
 	const has = (...headings) => cells.some((line) => headings.every((heading) => line.some((cell) => cellText(cell) === heading)));
 	const { plan, progress, help, prepare } = sheetHeadings;
 	if (has(plan.setting, plan.value) && has(plan.key, plan.className, plan.team)) return { kind: "plan", layout: 0 };
-	if (has(...firstRecordFields.map((field) => recordLabels[field]))) return { kind: "record", layout: 0 };
+	const isHeading = (line) => firstRecordFields.every((field) => line.some((cell) => isRecordLabel(field, cellText(cell))));
+	if (cells.some(isHeading)) return { kind: "record", layout: 0 };
 	if (at(1, 1) === help.title && has(help.step, help.level, help.wording, help.link))
 		return { kind: "help", layout: 0 };
 	if (at(1, 1) === prepare.title && has(...prepare.headings, prepare.mark)) return { kind: "prepare", layout: 0 };
@@ -9638,6 +9641,9 @@ function putAway({ file: file2, present, name: name2, about, wish: { instead } }
 	if (sheet.getName() !== free) sheet.setName(free);
 	setToRest(file2, present, { instead: instead?.sheetId, say: hostWords.away });
 	sheet.setTabColor(tabColors.kept);
+	const comes = sheetById(file2, instead?.sheetId);
+	const place = sheet.getIndex();
+	if (comes !== void 0 && comes.sheet.getIndex() > place) moveBehindAll(file2, comes, place);
 	moveBehindAll(file2, present);
 	sheet.hideSheet();
 	writeTag(file2, present, { ...present.tag, state: "away", about });
@@ -10022,7 +10028,7 @@ function openPage({ page: name2, about: handed }) {
 	return done(null);
 }
 function withMark(content, { name: name2, about }) { return content.replace(bodyStart, () => `<body data-page="${name2}" data-about="${escaped(about)}">`); }
-function escaped(text) { return text.replace(/[&<>"']/g, (character) => `&#${character.charCodeAt(0)};`).replace(/\s+/g, " "); }
+function escaped(text) { return text.replace(/[^\S\n]+/g, " ").replace(/[&<>"'\n]/g, (character) => `&#${character.charCodeAt(0)};`); }
 
 function decimalMarkOf(locale) {
 	try {
@@ -10598,7 +10604,7 @@ return { buildSampleFromMenu_, checkAgainFromMenu_, endpoints_, openSidebar_, se
 },
 // Part onEdit: host/dayOf, host/notePollDay, host/onEdit
 "onEdit"(part) {
-const { cellText, classColumns, classMarker, countedColumn, countedEntry, pollColumns, pollMarker, pollRows } = part("host/countedEntry");
+const { cellText, classColumns, classMarker, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, pollRows } = part("host/countedEntry");
 
 
 // From host
@@ -10631,10 +10637,10 @@ function onEdit_(event) {
 function entered(event, first) {
 	const { range } = event;
 	const sheet = range.getSheet();
-	const [before, now] = (sheet.getRange(1, classColumns.key - 1, 1, 2).getValues()[0] ?? []).map(cellText);
+	const [before, now, layout] = (sheet.getRange(1, classColumns.key - 1, 1, 3).getValues()[0] ?? []).map(cellText);
 	const shift = classColumns.entry - first;
 	if ((shift === 0 ? now : before) === classMarker) {
-		if (range.getLastColumn() > classColumns.who - shift) return;
+		if (shift === 0 && Number(layout) > layoutVersion || range.getLastColumn() > classColumns.who - shift) return;
 		countRows({ sheet, firstRow: range.getRow(), rowCount: range.getNumRows(), shift });
 	} else if (before === pollMarker) notePollDay(event);
 }
