@@ -49,10 +49,13 @@ const half = Math.ceil(cores / 2);
 // and the script have been compiled once, and what a build needs runs warm.
 const overStandIn = ['tests/host/', 'tests/preview/standin/', 'tests/preview/server/', 'tests/preview/serve.test.ts'];
 const pureTests = tests('tests of pure functions', half, ['--no-isolate', '--exclude', browsers, ...pureFolders]);
-const hostTests = tests('tests of the script in a workbook', half, [
-  ...['--no-isolate', '--exclude', browsers],
-  ...overStandIn,
-]);
+/** Two halves, so that neither is left alone at the end. @param {string} name @param {readonly string[]} which */
+const inWorkbook = (name, which) =>
+  tests(`tests of the script in a workbook, ${name}`, half, ['--no-isolate', '--exclude', browsers, ...which]);
+const inA = 'abcdefghij'.split('').map((letter) => `tests/host/${letter}`);
+const inB = 'klmnopqrstuvwxyz'.split('').map((letter) => `tests/host/${letter}`);
+const hostTests = inWorkbook('first half', inA);
+const moreHostTests = inWorkbook('second half', [...inB, ...overStandIn.filter((path) => path !== 'tests/host/')]);
 const otherTests = tests('tests of what is built, and of the sources', half, [
   ...['--exclude', browsers],
   ...[...overStandIn, ...pureFolders].flatMap((path) => ['--exclude', path.endsWith('/') ? `${path}**` : path]),
@@ -60,7 +63,7 @@ const otherTests = tests('tests of what is built, and of the sources', half, [
 const browserTests = tests('browser tests', cores, ['--no-isolate', 'browser.test']);
 
 /** What takes longest goes beside everything else, and whichever lane is free first takes what is left. */
-const left = [hostTests, otherTests, pureTests];
+const left = [hostTests, moreHostTests, pureTests, otherTests];
 /** @type {readonly (readonly Check[])[]} */
 const lanes = [
   [
@@ -86,6 +89,8 @@ const lanes = [
     { name: 'a browser', args: [join(root, 'scripts/findBrowser.mjs')], remedy: 'the line above says how to get one' },
     browserTests,
   ],
+  // Browser tests wait for much of their time: a lane more than there are cores keeps those at work.
+  [],
 ];
 
 /**
