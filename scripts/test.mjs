@@ -119,7 +119,7 @@ for (const { name } of [...left, browserTests]) rmSync(reportOf(name), { force: 
 await Promise.all(
   lanes.map(async (checks) => {
     const own = [...checks];
-    for (let check = own.shift(); check !== undefined; check = own.shift() ?? left.shift()) {
+    for (let check = own.shift() ?? left.shift(); check !== undefined; check = own.shift() ?? left.shift()) {
       const from = performance.now();
       const { code, said } = await heard(check);
       console.log(`labrow: ${check.name} ${code === 0 ? '✓' : '✗'} ${seconds(from)}`);
