@@ -4,7 +4,7 @@ import { pollColumns } from '../../workbook/layout.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import type { Work } from '../file/ask.ts';
 import type { Book, BookSheet } from '../file/book.ts';
-import { cellWas } from '../file/cellWas.ts';
+import { cellWish } from '../file/cellWish.ts';
 import { type File, look } from '../file/look.ts';
 import { cellsOf, sheetInUse } from '../file/sheets.ts';
 import { writeCells } from '../file/writing.ts';
@@ -49,7 +49,7 @@ const emptied = (sheet: BookSheet, row: number, columns: readonly number[]) =>
   [...columns]
     .sort((one, other) => one - other)
     .filter((column) => cellText(cellsOf(sheet)[row - 1]?.[column - 1]) !== '')
-    .map((column) => ({ sheetId: sheet.id, row, column, was: cellWas(sheet, { row, column }), now: '' }));
+    .map((column) => cellWish(sheet, { row, column }, ''));
 
 function nameOf(book: Book, sheetId: number): string {
   const inUse = lessonsInUse(book).flatMap((lesson) => classesInFile(lesson.book));

@@ -3,8 +3,7 @@ import { closedText } from '../../lab/judging/isClosed.ts';
 import { rowFor } from '../../workbook/readRecordSheet.ts';
 import { words } from '../../workbook/words.ts';
 import type { Work } from '../file/ask.ts';
-import type { BookSheet } from '../file/book.ts';
-import { cellWas } from '../file/cellWas.ts';
+import { cellWish } from '../file/cellWish.ts';
 import type { File } from '../file/look.ts';
 import { attempt, seenOf, writeCells } from '../file/writing.ts';
 import { planOf } from '../lesson/planInFile.ts';
@@ -37,7 +36,7 @@ export const closeClass = (
     const others = reading.closed.filter((key) => !keys.includes(key));
     const closed = close === true ? [...others, ...keys] : others;
     const lineCells = ({ row, column }: { row: number; column: number }, texts: readonly string[]): CellWish[] =>
-      texts.map((now, at) => lineCell(sheet, { row, column: column + at, now }));
+      texts.map((now, at) => cellWish(sheet, { row, column: column + at }, now));
     const line = lineCells(
       reading.places.closed,
       closed.length > 0 ? [words.settings.closed, closedText(closed)] : ['', ''],
@@ -68,8 +67,3 @@ export const closeClass = (
   });
 
 const none = { rows: [] };
-
-const lineCell = (
-  sheet: BookSheet,
-  { row, column, now }: { readonly row: number; readonly column: number; readonly now: string },
-): CellWish => ({ sheetId: sheet.id, row, column, was: cellWas(sheet, { row, column }), now });

@@ -1,19 +1,14 @@
-import type { CellWish } from '../../host/calls.ts';
 import { helpLinesFor, ownHintsArea } from '../../workbook/planHelpSheet.ts';
 import { checksComeFromSidebar } from '../../workbook/writtenChecks.ts';
 import type { Work } from '../file/ask.ts';
-import type { BookSheet } from '../file/book.ts';
 import { type File, look } from '../file/look.ts';
 import { cellsOf, sheetInUse } from '../file/sheets.ts';
-import { seenOf, writeCells } from '../file/writing.ts';
+import { seenOf, writeAllCells } from '../file/writing.ts';
 import { lessonsInUse } from '../lesson/lessonsInFile.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
 import { done, type Outcome } from '../outcome.ts';
 import { classesInFile } from './classesInFile.ts';
 import { areaOf, workedOut } from './workedOut.ts';
-
-/** What the script takes in one call at most, in whole rows of a check. */
-const mostCells = 1998;
 
 export interface ChecksWorkedOut {
   /** Rows that say something else now. */
@@ -41,17 +36,10 @@ export function* workOutChecks(file: File): Work<Outcome<ChecksWorkedOut>> {
     for (const { sheet, reading } of classesInFile(book)) {
       if (sheet?.tag?.state !== 'built' || reading === undefined) continue;
       const cells = workedOut({ sheet, reading, settings, ownHints });
-      for (let from = 0; from < cells.length; from += mostCells) {
-        const written = yield* writeRows(file, cells.slice(from, from + mostCells), sheet);
-        if (!written.ok) return written;
-      }
+      const written = yield* writeAllCells(file, cells, { seen: seenOf(sheet), kinds: [] });
+      if (!written.ok) return written;
       rows += cells.length / 3;
     }
   }
   return done({ rows, clock: read.value.clock });
-}
-
-function* writeRows(file: File, cells: readonly CellWish[], sheet: BookSheet): Work<Outcome<null>> {
-  const answer = yield* writeCells(file, { cells, seen: seenOf(sheet), kinds: [] });
-  return answer.ok ? done(null) : answer;
 }

@@ -8,7 +8,7 @@ import type { ClassReading } from '../../workbook/readClassSheet.ts';
 import type { Area } from '../../workbook/workbook.ts';
 import { checksAreWritten } from '../../workbook/writtenChecks.ts';
 import type { BookSheet, Cells } from '../file/book.ts';
-import { cellWas } from '../file/cellWas.ts';
+import { cellWish } from '../file/cellWish.ts';
 import { cellsOf } from '../file/sheets.ts';
 
 /**
@@ -52,10 +52,7 @@ export function workedOut({
         const wanted = [check, lookAt, hint];
         // A row is written whole, so that nobody reads the check of one entry beside the feedback of another.
         if (wanted.every((text, right) => text === cellText(lines[down]?.[at.check - 1 + right]))) return [];
-        return wanted.map((now, right): CellWish => {
-          const column = at.check + right;
-          return { sheetId: sheet.id, row, column, was: cellWas(sheet, { row, column }), now };
-        });
+        return wanted.map((now, right) => cellWish(sheet, { row, column: at.check + right }, now));
       });
     });
 }

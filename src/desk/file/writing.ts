@@ -1,4 +1,4 @@
-import type { CellsWish, Seen, SheetKind } from '../../host/calls.ts';
+import type { CellsWish, CellWish, Seen, SheetKind } from '../../host/calls.ts';
 import { done, type Outcome, type Problem } from '../outcome.ts';
 import { ask, type Work } from './ask.ts';
 import type { Book, BookSheet } from './book.ts';
@@ -42,4 +42,20 @@ export function* writeCells(
 ): Work<Outcome<Book>> {
   const answer = yield* ask('writeCells', { ...wish, read: { kinds, ...(ids.length > 0 ? { ids } : {}) } });
   return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
+}
+
+/** The script takes no more cells in one call; whole rows of a check are three. */
+const mostCells = 1500;
+
+/** The same for any number of cells, in as many calls as that takes: what an earlier one wrote stays where a later one fails. */
+export function* writeAllCells(
+  file: File,
+  cells: readonly CellWish[],
+  { seen, kinds }: { readonly seen: readonly Seen[]; readonly kinds: readonly SheetKind[] },
+): Work<Outcome<null>> {
+  for (let from = 0; from < cells.length; from += mostCells) {
+    const written = yield* writeCells(file, { cells: cells.slice(from, from + mostCells), seen, kinds });
+    if (!written.ok) return written;
+  }
+  return done(null);
 }

@@ -4,7 +4,7 @@ import { columnIn } from '../../workbook/classCells.ts';
 import { classColumns as at, planColumns } from '../../workbook/layout.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import type { Book, BookSheet } from '../file/book.ts';
-import { cellWas } from '../file/cellWas.ts';
+import { cellWish } from '../file/cellWish.ts';
 import { cellsOf } from '../file/sheets.ts';
 import { planInFile } from './planInFile.ts';
 
@@ -39,10 +39,4 @@ export function peopleIn(book: Book, id: string): readonly CellWish[] {
   return [...inSheet, ...absences];
 }
 
-const emptied = (sheet: BookSheet, row: number, column: number): CellWish => ({
-  sheetId: sheet.id,
-  row,
-  column,
-  was: cellWas(sheet, { row, column }),
-  now: '',
-});
+const emptied = (sheet: BookSheet, row: number, column: number): CellWish => cellWish(sheet, { row, column }, '');

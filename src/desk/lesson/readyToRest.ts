@@ -2,15 +2,12 @@ import type { SheetRole } from '../../workbook/workbook.ts';
 import type { Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import { type File, look } from '../file/look.ts';
-import { writeCells } from '../file/writing.ts';
+import { writeAllCells } from '../file/writing.ts';
 import { done, type Outcome } from '../outcome.ts';
 import { daysToRecord } from '../record/daysToRecord.ts';
 import { writeRows } from '../record/saveRecord.ts';
 import { lessonBook } from './lessonsInFile.ts';
 import { peopleIn } from './peopleIn.ts';
-
-/** The script takes no more cells in one call. */
-const mostCells = 1500;
 
 /**
  * What is done with a class sheet before it is put away: its days go to the Record, as far as they are not there, and then
@@ -33,10 +30,7 @@ export function* readyToRest(
     if (!written.ok) return written;
   }
   const cells = takesPeople ? peopleIn(lessonBook(read.value, lesson), className) : [];
-  for (let from = 0; from < cells.length; from += mostCells) {
-    const part = cells.slice(from, from + mostCells);
-    const taken = yield* writeCells(file, { cells: part, seen: [], kinds: ['plan'] });
-    if (!taken.ok) return taken;
-  }
+  const taken = yield* writeAllCells(file, cells, { seen: [], kinds: ['plan'] });
+  if (!taken.ok) return taken;
   return cells.length === 0 ? done(file.book ?? read.value) : yield* look(file, ['plan'], [sheetId]);
 }

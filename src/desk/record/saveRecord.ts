@@ -15,7 +15,7 @@ import { planRecordSheet } from '../../workbook/planRecordSheet.ts';
 import { type RecordReading, rowFor } from '../../workbook/readRecordSheet.ts';
 import { ask, type Work } from '../file/ask.ts';
 import type { Book, BookSheet } from '../file/book.ts';
-import { cellWas } from '../file/cellWas.ts';
+import { cellWish } from '../file/cellWish.ts';
 import { stampOf } from '../file/dayIn.ts';
 import { type File, look, noted } from '../file/look.ts';
 import { attempt, seenOf, writeCells } from '../file/writing.ts';
@@ -128,10 +128,7 @@ function recordCells(
 
 /** Headings that a sheet of an earlier version has not got. */
 const headingCells = (sheet: BookSheet, { headingRow: row, columns, withoutHeading }: RecordReading): CellWish[] =>
-  withoutHeading.map((field) => {
-    const column = columns[field];
-    return { sheetId: sheet.id, row, column, was: cellWas(sheet, { row, column }), now: recordWords.labels[field] };
-  });
+  withoutHeading.map((field) => cellWish(sheet, { row, column: columns[field] }, recordWords.labels[field]));
 
 /**
  * The Record with rows for these days: what somebody wrote about one stays, and what is open is added to it. The cells are
@@ -176,9 +173,6 @@ function rowCells({
 }): readonly CellWish[] {
   return recordFields
     .filter((field) => entry[field] !== (there?.[field] ?? ''))
-    .map((field) => {
-      const column = reading.columns[field];
-      return { sheetId: sheet.id, row, column, was: cellWas(sheet, { row, column }), now: entry[field] };
-    })
+    .map((field) => cellWish(sheet, { row, column: reading.columns[field] }, entry[field]))
     .sort((one, other) => one.column - other.column);
 }

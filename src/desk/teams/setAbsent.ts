@@ -1,9 +1,8 @@
-import type { CellWish } from '../../host/calls.ts';
 import { cellText } from '../../workbook/cellText.ts';
 import { planColumns } from '../../workbook/layout.ts';
 import { words } from '../../workbook/words.ts';
 import type { Work } from '../file/ask.ts';
-import { cellWas } from '../file/cellWas.ts';
+import { cellWish } from '../file/cellWish.ts';
 import type { File } from '../file/look.ts';
 import { cellsOf } from '../file/sheets.ts';
 import { attempt, seenOf, writeCells } from '../file/writing.ts';
@@ -11,6 +10,7 @@ import { lessonOfTeam } from '../lesson/lessonOfTeam.ts';
 import { planOf } from '../lesson/planInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
+import { planRow } from './planRow.ts';
 
 /** Marks a team in the Plan as absent today, or takes the mark away. The day stands in the mark: tomorrow it counts no more. */
 export const setAbsent = (file: File, key: unknown, absent: unknown): Work<Outcome<null>> =>
@@ -25,22 +25,14 @@ export const setAbsent = (file: File, key: unknown, absent: unknown): Work<Outco
     const heading = at(headingRow, column);
     if (heading !== '' && heading !== words.plan.today)
       return problem({ ...deskWords.teams.columnTaken, received: `“${heading}”` });
-    const rowOf = (wanted: unknown) =>
-      cells.findIndex((line, index) => index >= headingRow && cellText(line[planColumns.key - 1]) === wanted) + 1;
-    const row = rowOf(key);
+    const row = planRow(reading, sheet, key);
     if (row === 0) return problem({ ...deskWords.teams.unknown, received: `“${String(key)}”` });
-    const cell = (line: number, now: string): CellWish => ({
-      sheetId: sheet.id,
-      row: line,
-      column,
-      was: cellWas(sheet, { row: line, column }),
-      now,
-    });
-    const wishes: CellWish[] = heading === '' ? [cell(headingRow, words.plan.today)] : [];
+    const cell = (line: number, now: string) => cellWish(sheet, { row: line, column }, now);
+    const wishes = heading === '' ? [cell(headingRow, words.plan.today)] : [];
     // Marks of days gone by count no more, and nobody needs to read them.
     for (const mark of reading.absent) {
       if (mark.day === '' || mark.day === book.today || mark.key === key) continue;
-      const line = rowOf(mark.key);
+      const line = planRow(reading, sheet, mark.key);
       if (line > 0) wishes.push(cell(line, ''));
     }
     wishes.push(cell(row, absent === true ? `${words.plan.absent} ${book.today}` : ''));

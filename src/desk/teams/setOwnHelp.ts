@@ -23,7 +23,8 @@ const kinds = ['plan', 'class'] as const;
 export const setOwnHelp = (file: File, key: unknown, wish: unknown): Work<Outcome<OwnHelpView>> =>
   attempt(file, kinds, function* (book) {
     const { ownHelp: say } = deskWords;
-    const plan = planOf(lessonOfTeam(book, key), deskWords.teams.noLesson);
+    const own = lessonOfTeam(book, key);
+    const plan = planOf(own, deskWords.teams.noLesson);
     if (!plan.ok) return plan;
     const { reading, sheet } = plan.value;
     const line = reading.teams.find((one) => one.key === key);
@@ -46,7 +47,7 @@ export const setOwnHelp = (file: File, key: unknown, wish: unknown): Work<Outcom
       ...ownCell(plan.value, { key, name: extensionGiven, now: extension }),
     ];
     if (cells.length === 0) return done({ level, extension });
-    const row = closingRow(lessonOfTeam(book, key), line.key);
+    const row = closingRow(own, line.key);
     const written = yield* writeCells(file, {
       cells,
       seen: seenOf(sheet, row?.sheet),
