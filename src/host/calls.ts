@@ -158,7 +158,8 @@ export interface LateSent {
   readonly away: number;
 }
 
-interface StepReading {
+/** What a step of a build hands back. */
+export interface StepReading {
   /** With the last step of a build: how much was typed into sheets after they had been put aside. */
   readonly late?: LateSent;
   readonly reading: BookReading;

@@ -4,6 +4,7 @@ import { classNames, teamsOf } from '../../workbook/planWorkbook.ts';
 import { newSheetNames } from '../../workbook/sheetNames.ts';
 import type { SheetRole } from '../../workbook/workbook.ts';
 import { type ClassInFile, classesInFile } from '../classes/classesInFile.ts';
+import { classesOfLessons } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
 import { stampOf } from '../file/dayIn.ts';
 import { sheetInUse, sheetToRead } from '../file/sheets.ts';
@@ -107,10 +108,10 @@ function tasksFor({
 
 /** Classes that go over to the lesson from another one. */
 const classesLeaving = (book: Book, { from = [], lesson: of = '' }: BuildWish) =>
-  lessonsInUse(book)
-    .filter(({ id }) => id !== of)
-    .flatMap((lesson) => classesInFile(lesson.book).map((one) => ({ ...one, lesson })))
-    .filter(({ sheet, name, id }) => sheet !== undefined && (from.includes(name) || from.includes(id)));
+  classesOfLessons(book).filter(
+    ({ lesson, sheet, name, id }) =>
+      lesson.id !== of && sheet !== undefined && (from.includes(name) || from.includes(id)),
+  );
 
 const leaving = (
   book: Book,

@@ -1,7 +1,7 @@
 import { recordFields } from '../../lab/record/recordEntry.ts';
 import { cellText } from '../../workbook/cellText.ts';
 import { pollColumns } from '../../workbook/layout.ts';
-import { classesInFile } from '../classes/classesInFile.ts';
+import { classesOfLessons } from '../classes/classesInUse.ts';
 import type { Work } from '../file/ask.ts';
 import type { Book, BookSheet } from '../file/book.ts';
 import { cellWish } from '../file/cellWish.ts';
@@ -9,7 +9,6 @@ import { type File, look } from '../file/look.ts';
 import { cellsOf, sheetInUse } from '../file/sheets.ts';
 import { writeCells } from '../file/writing.ts';
 import { readAwayNote } from '../lesson/awayNote.ts';
-import { lessonsInUse } from '../lesson/lessonsInFile.ts';
 import { pollRowsOf, recordRowsOf } from '../lesson/sampleLeft.ts';
 import { done, type Outcome } from '../outcome.ts';
 import { recordInFile } from '../record/recordInFile.ts';
@@ -52,8 +51,7 @@ const emptied = (sheet: BookSheet, row: number, columns: readonly number[]) =>
     .map((column) => cellWish(sheet, { row, column }, ''));
 
 function nameOf(book: Book, sheetId: number): string {
-  const inUse = lessonsInUse(book).flatMap((lesson) => classesInFile(lesson.book));
-  const found = inUse.find(({ sheet }) => sheet?.id === sheetId)?.name;
+  const found = classesOfLessons(book).find(({ sheet }) => sheet?.id === sheetId)?.name;
   const tag = book.sheets.find(({ id }) => id === sheetId)?.tag;
   return found ?? (tag ? readAwayNote(tag).className : '');
 }

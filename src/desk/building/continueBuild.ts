@@ -1,4 +1,4 @@
-import type { ApplyWish, LastTouch, SheetKind, SheetWish } from '../../host/calls.ts';
+import type { ApplyWish, LastTouch, SheetKind, SheetWish, StepReading } from '../../host/calls.ts';
 import { freeName } from '../../workbook/freeName.ts';
 import { teamsOf } from '../../workbook/planWorkbook.ts';
 import { recognisedSheet } from '../../workbook/recognisedSheet.ts';
@@ -61,10 +61,7 @@ function* putAside(file: File, { book, note, aside }: Step & { readonly aside: n
     ...closing({ book, note, made: false, steps: 1 }),
     seen: [],
   });
-  if (!answer.ok) return answer;
-  const { reading, late } = answer.value;
-  noted(file, reading, readAfter(note, 1));
-  return done(withLate(stepped(file, { book, note, made: false, steps: 1 }), late));
+  return answer.ok ? done(taken(file, answer.value, { book, note, made: false, steps: 1 })) : answer;
 }
 
 /**
@@ -99,14 +96,8 @@ function* leave(
     ...closing({ book, note, made: false, steps: 1 }),
     seen: [],
   });
-  if (!answer.ok) return answer;
-  const { reading, late } = answer.value;
-  noted(file, reading, readAfter(note, 1));
-  return done(withLate(stepped(file, { book, note, made: false, steps: 1 }), late));
+  return answer.ok ? done(taken(file, answer.value, { book, note, made: false, steps: 1 })) : answer;
 }
-
-const withLate = (state: BuildState, late: Parameters<typeof deskWords.late>[0] | undefined): BuildState =>
-  late === undefined ? state : { ...state, late: deskWords.late(late) };
 
 /** Sheets that are small: they are written in one go, since each call to the script takes a second by itself. */
 const small: readonly SheetKind[] = ['help', 'prepare', 'progress', 'poll'];
@@ -147,10 +138,7 @@ function* buildSheets(file: File, { book, note, task }: Step): Work<Outcome<Buil
     ...closing({ book, note, made: willMake, steps }),
     seen: seenOf(planSheet, isClass ? sheetToRead(book, task.role) : undefined),
   });
-  if (!answer.ok) return answer;
-  const { reading: after, made, late } = answer.value;
-  noted(file, after, readAfter(note, steps));
-  return done(withLate(stepped(file, { book, note, made, steps }), late));
+  return answer.ok ? done(taken(file, answer.value, { book, note, made: answer.value.made, steps })) : answer;
 }
 
 function sheetWish({
@@ -228,6 +216,13 @@ function stepped(file: File, step: StepTaken): BuildState {
   const { book } = file;
   if (book !== undefined) file.book = { ...book, note: next.done < next.tasks.length ? JSON.stringify(next) : '' };
   return stateOf(next);
+}
+
+/** What the script answered to a step: what it has read, how far the build is, and what was typed too late. */
+function taken(file: File, { reading, late }: StepReading, step: StepTaken): BuildState {
+  noted(file, reading, readAfter(step.note, step.steps));
+  const state = stepped(file, step);
+  return late === undefined ? state : { ...state, late: deskWords.late(late) };
 }
 
 /** A tab that is still called as its class was follows the name of the class. */

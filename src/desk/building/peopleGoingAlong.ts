@@ -1,9 +1,8 @@
 import type { FirstEntriesSent } from '../../host/calls.ts';
 import { classColumns as at } from '../../workbook/layout.ts';
 import type { SheetPlan } from '../../workbook/workbook.ts';
-import { classesInFile } from '../classes/classesInFile.ts';
+import { classesOfLessons } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
-import { lessonsInUse } from '../lesson/lessonsInFile.ts';
 import type { BuildNote } from './buildNote.ts';
 
 /** Who is in the teams of a class goes along to its next lesson, team by team. */
@@ -19,10 +18,9 @@ export function peopleGoingAlong({
   readonly className: string | undefined;
 }): readonly FirstEntriesSent[] {
   if (plan.role.kind !== 'class' || className === undefined || wish.from?.includes(className) !== true) return [];
-  const before = lessonsInUse(book)
-    .filter(({ id }) => id !== (wish.lesson ?? ''))
-    .flatMap((lesson) => classesInFile(lesson.book))
-    .filter(({ name }) => name === className);
+  const before = classesOfLessons(book).filter(
+    ({ lesson, name }) => lesson.id !== (wish.lesson ?? '') && name === className,
+  );
   const { firstRow, rows } = plan.identity;
   return before.flatMap(({ reading }) =>
     (reading?.blocks ?? []).flatMap(({ key, who }): readonly FirstEntriesSent[] => {

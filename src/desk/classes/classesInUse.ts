@@ -7,12 +7,16 @@ export interface ClassInUse extends ClassInFile {
   readonly lesson: LessonInFile;
 }
 
+/** Every class of every lesson in use: twice, where it goes from one lesson to the next and is at both. */
+export const classesOfLessons = (book: Book): readonly ClassInUse[] =>
+  lessonsInUse(book).flatMap((lesson) => classesInFile(lesson.book).map((one) => ({ ...one, lesson })));
+
 /**
  * Every class of every lesson in use. While a class goes from one lesson to the next it is at both: the one whose sheet
  * stands, and of two the later, comes first.
  */
 export const classesInUse = (book: Book): readonly ClassInUse[] => {
-  const all = lessonsInUse(book).flatMap((lesson) => classesInFile(lesson.book).map((one) => ({ ...one, lesson })));
+  const all = classesOfLessons(book);
   const stands = ({ sheet }: ClassInFile): boolean => sheet?.tag?.state === 'built';
   return all.filter((one) => {
     const others = all.filter(({ name, lesson }) => name === one.name && lesson.id !== one.lesson.id);

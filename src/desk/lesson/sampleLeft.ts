@@ -1,10 +1,10 @@
 import { cellText } from '../../workbook/cellText.ts';
 import { pollColumns, pollRows } from '../../workbook/layout.ts';
-import { classesInFile } from '../classes/classesInFile.ts';
+import { classesOfLessons } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
 import { cellsOf, sheetInUse } from '../file/sheets.ts';
 import { recordInFile } from '../record/recordInFile.ts';
-import { lessonsInUse, sheetsAway } from './lessonsInFile.ts';
+import { sheetsAway } from './lessonsInFile.ts';
 import { sampleLessons } from './sampleLessons.ts';
 
 /** Rows of the Poll that are of a class, by their number. */
@@ -24,9 +24,7 @@ export function sampleLeft(book: Book): {
   readonly rows: number;
 } {
   const ids = sampleLessons(book);
-  const inUse = lessonsInUse(book)
-    .filter(({ id }) => ids.includes(id))
-    .flatMap((lesson) => classesInFile(lesson.book).map(({ name }) => name));
+  const inUse = classesOfLessons(book).flatMap(({ lesson, name }) => (ids.includes(lesson.id) ? [name] : []));
   const away = sheetsAway(book).filter(({ lesson }) => ids.includes(lesson));
   const classes = [...new Set([...inUse, ...away.map(({ note }) => note.className)])];
   const sum = (of: typeof pollRowsOf): number => classes.reduce((total, name) => total + of(book, name).length, 0);

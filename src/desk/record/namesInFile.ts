@@ -1,7 +1,7 @@
 import { isTeam } from '../../lab/lesson/practice.ts';
 import { roles } from '../../lab/lesson/roles.ts';
 import { readMembers } from '../../lab/members/readMembers.ts';
-import { classesInFile } from '../classes/classesInFile.ts';
+import { classesOfLessons } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
 import { lessonsInUse } from '../lesson/lessonsInFile.ts';
 import { planInFile } from '../lesson/planInFile.ts';
@@ -14,7 +14,7 @@ export function namesInFile(book: Book): readonly string[] {
     const plan = planInFile(limited);
     if (plan.state === 'there') for (const { team } of plan.reading.teams.filter(isTeam)) names.add(team);
   }
-  for (const { reading } of lessonsInUse(book).flatMap((lesson) => classesInFile(lesson.book))) {
+  for (const { reading } of classesOfLessons(book)) {
     for (const { who: team, steps } of reading?.blocks ?? []) {
       for (const { name } of readMembers(team).members) names.add(name);
       for (const { who } of steps) if (who !== '' && !known.includes(who)) names.add(who);
