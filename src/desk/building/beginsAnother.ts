@@ -1,6 +1,7 @@
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
 import type { Setup } from '../../lab/lesson/setup.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
+import { entriesIn } from '../classes/entriesIn.ts';
 import type { Book } from '../file/book.ts';
 import { lessonShown } from '../lesson/lessonsInFile.ts';
 import { planInFile } from '../lesson/planInFile.ts';
@@ -33,7 +34,7 @@ export function beginsAnother(
   const to = titleOf(setup);
   if (from === to) return done('the same');
   const where = classesInFile(shown.book).flatMap(({ name, reading: sheet }): readonly TypedWhere[] => {
-    const cells = (sheet?.blocks ?? []).flatMap(({ steps }) => steps).filter(({ entry }) => entry !== '').length;
+    const cells = entriesIn(sheet);
     return cells === 0 ? [] : [{ className: name, cells }];
   });
   // Before anybody has typed, a lesson is still being made up.

@@ -1,23 +1,18 @@
-import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
+import { entriesIn } from '../classes/entriesIn.ts';
 import type { LessonLine } from '../views.ts';
+import { lessonAbout } from './lessonAbout.ts';
 import { begunOn, type LessonInFile, type SheetAway } from './lessonsInFile.ts';
-import { planInFile } from './planInFile.ts';
 
 /** A lesson in use in a line: what it is about, whose it is, when it was begun. */
 export function lessonLine({ id, begun, book }: LessonInFile): LessonLine {
-  const plan = planInFile(book);
-  const setup = plan.state === 'there' ? plan.whole.setup : undefined;
   const classes = classesInFile(book);
-  const steps = classes.flatMap(({ reading }) => reading?.blocks.flatMap((block) => block.steps) ?? []);
   return {
     id,
     begun,
-    activity: (setup && lessonActivity(setup.settings)?.title) ?? setup?.activity ?? '',
-    substance: setup?.givens.formula ?? '',
+    ...lessonAbout(book),
     classes: classes.map(({ name }) => name),
-    entries: steps.filter(({ entry }) => entry !== '').length,
-    invented: plan.state === 'there' && plan.whole.invented,
+    entries: classes.reduce((sum, { reading }) => sum + entriesIn(reading), 0),
   };
 }
 
