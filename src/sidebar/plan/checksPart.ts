@@ -1,4 +1,3 @@
-import { checkbox } from '../page/checkbox.ts';
 import { fold } from '../page/fold.ts';
 import { texts } from '../texts.ts';
 import type { PlanEditor } from './planEditor.ts';
@@ -9,28 +8,11 @@ import { numberPart } from './readPlan.ts';
 export function checksPart(editor: PlanEditor, fields: PlanFields): HTMLElement {
   const { plan } = texts;
   const { settings } = editor.draft;
-  const judge = checkbox({
-    id: 'judge-figures',
-    label: plan.judgeFigures,
-    hint: plan.judgeFiguresHint,
-    checked: settings['judge figures'] === 'yes',
-  });
-  judge.control.addEventListener('change', () =>
-    editor.putSetting('judge figures', judge.control.checked ? 'yes' : 'no'),
-  );
-  const show = checkbox({
-    id: 'show-exit-checks',
-    label: plan.showExit,
-    hint: plan.showExitHint,
-    checked: settings['show exit checks'] === 'yes',
-  });
-  show.control.addEventListener('change', () =>
-    editor.putSetting('show exit checks', show.control.checked ? 'yes' : 'no'),
-  );
+  const exitChecks = fields.tick('show exit checks', plan.showExit, plan.showExitHint);
   const made = fold(
     plan.checks,
     fields.setting('figures', plan.figures, plainOptions('2', '3', '4', '5')),
-    judge.root,
+    fields.tick('judge figures', plan.judgeFigures, plan.judgeFiguresHint),
     fields.setting(
       'highest help level',
       plan.helpLevel,
@@ -42,7 +24,7 @@ export function checksPart(editor: PlanEditor, fields: PlanFields): HTMLElement 
       plan.exitSeats.map((label, seats) => ({ value: String(seats), label })),
       plan.exitQuestionsHint,
     ),
-    show.root,
+    exitChecks,
     fields.number(
       'settings.allowance for technique',
       {
@@ -68,7 +50,7 @@ export function checksPart(editor: PlanEditor, fields: PlanFields): HTMLElement 
   );
   editor.follow(() => {
     const now = editor.draft.settings;
-    show.root.hidden = now['exit questions'] === '0';
+    exitChecks.hidden = now['exit questions'] === '0';
     made.tell(
       plan.checksSet({
         figures: now.figures,

@@ -1,4 +1,5 @@
 import type { SettingName } from '../../lab/lesson/setup.ts';
+import { checkbox } from '../page/checkbox.ts';
 import { choice, type Option } from '../page/choice.ts';
 import { element } from '../page/element.ts';
 import { type Field, field } from '../page/field.ts';
@@ -23,6 +24,8 @@ export interface PlanFields {
   number(name: string, parts: NumberParts, typed: (text: string) => void): HTMLElement;
   picker(name: string, made: Field, picked: (value: string) => void): HTMLElement;
   setting(name: SettingName, label: string, options: readonly Option[], hint?: string): HTMLElement;
+  /** A setting that is yes or no. */
+  tick(name: SettingName, label: string, hint: string): HTMLElement;
 }
 
 export function planFields(editor: PlanEditor): PlanFields {
@@ -63,6 +66,11 @@ export function planFields(editor: PlanEditor): PlanFields {
         }),
         (value) => editor.putSetting(name, value),
       ),
+    tick(name, label, hint) {
+      const made = checkbox({ id: idOf(name), label, hint, checked: editor.draft.settings[name] === 'yes' });
+      made.control.addEventListener('change', () => editor.putSetting(name, made.control.checked ? 'yes' : 'no'));
+      return made.root;
+    },
   };
 }
 

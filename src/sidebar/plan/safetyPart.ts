@@ -1,5 +1,4 @@
 import { cautionLanguages } from '../../lab/texts/cautionLanguages.ts';
-import { checkbox } from '../page/checkbox.ts';
 import { fold } from '../page/fold.ts';
 import { texts } from '../texts.ts';
 import type { PlanEditor } from './planEditor.ts';
@@ -8,15 +7,6 @@ import type { PlanFields } from './planFields.ts';
 /** What a lesson asks beside its activity: questions before the bench, cautions in a second language, evidence. */
 export function safetyPart(editor: PlanEditor, fields: PlanFields): HTMLElement {
   const { plan } = texts;
-  const evidence = checkbox({
-    id: 'evidence',
-    label: plan.evidence,
-    hint: plan.evidenceHint,
-    checked: editor.draft.settings.evidence === 'yes',
-  });
-  evidence.control.addEventListener('change', () =>
-    editor.putSetting('evidence', evidence.control.checked ? 'yes' : 'no'),
-  );
   const made = fold(
     plan.safety,
     fields.setting(
@@ -34,7 +24,7 @@ export function safetyPart(editor: PlanEditor, fields: PlanFields): HTMLElement 
       ],
       plan.cautionsAlsoHint,
     ),
-    evidence.root,
+    fields.tick('evidence', plan.evidence, plan.evidenceHint),
   );
   editor.follow(() => {
     const { settings } = editor.draft;
