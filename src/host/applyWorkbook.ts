@@ -8,7 +8,7 @@ import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInR
 import { freeSheetName } from './freeSheetName.ts';
 import { noteTaken } from './lateEntries.ts';
 import { moveAside } from './moveAside.ts';
-import { moveBehindAll } from './moveBehindAll.ts';
+import { moveTab } from './moveTab.ts';
 import {
   isKept,
   isOld,
@@ -184,8 +184,8 @@ function putAway({
   // Students find the tab of their class where it was.
   const comes = sheetById(file, instead?.sheetId);
   const place = sheet.getIndex();
-  if (comes !== undefined && comes.sheet.getIndex() > place) moveBehindAll(file, comes, place);
-  moveBehindAll(file, present);
+  if (comes !== undefined && comes.sheet.getIndex() > place) moveTab(file, comes, place);
+  moveTab(file, present);
   sheet.hideSheet();
   writeTag(file, present, { ...present.tag, state: 'away', about });
 }
@@ -196,7 +196,7 @@ function woken(file: FileInRun, role: SheetRole): OwnSheet | undefined {
   if (one === undefined) return undefined;
   wakeUp(one);
   one.cells = undefined;
-  moveBehindAll(file, one, placeFor({ file, role, old: undefined }) + 1);
+  moveTab(file, one, placeFor({ file, role, old: undefined }) + 1);
   one.sheet.setTabColor(tabColors[role.kind]);
   if (role.kind === 'class') one.sheet.showSheet();
   const { check: _, about: __, ...tag } = one.tag;
@@ -218,7 +218,7 @@ function leave({ file, old, keptName }: { file: FileInRun; old: OwnSheet; keptNa
 /** The old sheet leaves its place once the new one has taken it: until then it says where that is. */
 function keep(file: FileInRun, old: OwnSheet): void {
   setToRest(file, old);
-  moveBehindAll(file, old);
+  moveTab(file, old);
   const { keptName: _, name: __, ...rest } = old.tag;
   writeTag(file, old, { ...rest, state: 'kept' });
 }

@@ -4,7 +4,7 @@ import type { FileInRun, SheetInRun } from './fileInRun.ts';
  * Moves a tab behind all others, or to a place counted from 1. The host moves only the sheet in view: what the teacher had
  * in view and in hand comes back, and a hidden sheet stays so.
  */
-export function moveBehindAll(
+export function moveTab(
   { spreadsheet, sheets }: FileInRun,
   one: SheetInRun,
   place: number = spreadsheet.getNumSheets(),
