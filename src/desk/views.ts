@@ -55,6 +55,8 @@ export interface LessonView {
   readonly lessons: readonly LessonLine[];
   /** How many lessons were put away and can be opened again. */
   readonly awayCount: number;
+  /** Whether the checks of any lesson in use come from the open sidebar. */
+  readonly worksOutChecks: boolean;
 }
 /** A lesson in a line. */
 export interface LessonLine {

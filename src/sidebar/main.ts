@@ -1,7 +1,6 @@
 // The sidebar's page: reads the lesson once, then shows one view at a time. Opened with a mark, it is one page to print or project.
 import type { Problem } from '../desk/outcome.ts';
 import type { LessonView } from '../desk/views.ts';
-import { checksComeFromSidebar } from '../workbook/writtenChecks.ts';
 import { askAfresh, askDesk } from './askDesk.ts';
 import { makeChecksHere } from './checks/makeChecksHere.ts';
 import { classNowView } from './classNow/classNowView.ts';
@@ -58,9 +57,7 @@ function start(): void {
   const nav = navigation((name) => show(name));
   const due = makeDue({ isBuilt: () => lesson?.built === true, write: () => show('record') });
 
-  const checksHere = makeChecksHere({
-    isOn: () => lesson?.built === true && checksComeFromSidebar(lesson.setup.settings),
-  });
+  const checksHere = makeChecksHere({ isOn: () => lesson?.worksOutChecks === true });
 
   function show(name: ViewName): void {
     const view = views[name];

@@ -110,6 +110,7 @@ export const builtLesson: LessonView = {
     },
   ],
   awayCount: 0,
+  worksOutChecks: false,
 };
 export const emptyLesson: LessonView = { ...builtLesson, built: false, classes: [], lesson: '', lessons: [] };
 

@@ -6,7 +6,7 @@ import { cellsOf, sheetInUse } from '../file/sheets.ts';
 import { seenOf, writeAllCells } from '../file/writing.ts';
 import { lessonsInUse } from '../lesson/lessonsInFile.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
-import { done, type Outcome } from '../outcome.ts';
+import { done, type Outcome, type Problem } from '../outcome.ts';
 import { classesInFile } from './classesInFile.ts';
 import { areaOf, workedOut } from './workedOut.ts';
 
@@ -18,16 +18,22 @@ export interface ChecksWorkedOut {
 }
 
 /**
- * Reads all classes and writes what their checks should say, for files whose checks do not come from formulas. Where rows
- * moved or somebody typed over a check since the look, the script refuses and nothing is written: the next look follows.
+ * Reads all classes and writes what their checks should say, for lessons whose checks do not come from formulas. Where rows
+ * moved or somebody typed over a check since the look, the script refuses and nothing of that class is written: the next
+ * look follows. A class or a lesson with which something is wrong keeps no other from its checks; the first such problem is
+ * handed back.
  */
 export function* workOutChecks(file: File): Work<Outcome<ChecksWorkedOut>> {
   const read = yield* look(file, ['plan', 'help', 'class']);
   if (!read.ok) return read;
   let rows = 0;
+  let wrong: Problem | undefined;
   for (const { book } of lessonsInUse(read.value)) {
     const inFile = lessonInFile(book);
-    if (!inFile.ok) return inFile;
+    if (!inFile.ok) {
+      wrong ??= inFile.problem;
+      continue;
+    }
     const { lesson, reading: plan, sheet: planSheet } = inFile.value;
     if (!checksComeFromSidebar(lesson.setup.settings)) continue;
     const settings = areaOf(cellsOf(planSheet), plan.places.settings);
@@ -37,9 +43,9 @@ export function* workOutChecks(file: File): Work<Outcome<ChecksWorkedOut>> {
       if (sheet?.tag?.state !== 'built' || reading === undefined) continue;
       const cells = workedOut({ sheet, reading, settings, ownHints });
       const written = yield* writeAllCells(file, cells, { seen: seenOf(sheet), kinds: [] });
-      if (!written.ok) return written;
-      rows += cells.length / 3;
+      if (written.ok) rows += cells.length / 3;
+      else wrong ??= written.problem;
     }
   }
-  return done({ rows, clock: read.value.clock });
+  return wrong === undefined ? done({ rows, clock: read.value.clock }) : { ok: false, problem: wrong };
 }

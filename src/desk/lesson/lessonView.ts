@@ -1,6 +1,7 @@
 import { proposedSolutes } from '../../lab/lesson/solutes.ts';
 import { layoutVersion } from '../../workbook/layout.ts';
 import { linkProblems } from '../../workbook/linkProblems.ts';
+import { checksComeFromSidebar } from '../../workbook/writtenChecks.ts';
 import { noteIn, stateOf } from '../building/buildNote.ts';
 import { classesInUse } from '../classes/classesInUse.ts';
 import { classInFront } from '../classes/classInFront.ts';
@@ -13,7 +14,7 @@ import { activityViews } from './activityViews.ts';
 import { firstSetup } from './firstSetup.ts';
 import { lessonLine } from './lessonLine.ts';
 import { markOf } from './lessonNow.ts';
-import { lessonShown, lessonsInUse, sheetsAway } from './lessonsInFile.ts';
+import { type LessonInFile, lessonShown, lessonsInUse, sheetsAway } from './lessonsInFile.ts';
 import { planInFile } from './planInFile.ts';
 
 /** The lesson as the Plan has it now, edits by hand included, and what the sidebar can offer. */
@@ -26,6 +27,7 @@ export function lessonView(file: Book, chosen?: string): Outcome<LessonView> {
     lesson: shown?.id ?? '',
     lessons: lessonsInUse(file).map(lessonLine),
     awayCount: new Set(sheetsAway(file).map(({ lesson }) => lesson)).size,
+    worksOutChecks: lessonsInUse(file).some(fromSidebar),
     activities: activityViews(),
     solutes: proposedSolutes(),
     classes: classesInUse(file)
@@ -54,6 +56,11 @@ export function lessonView(file: Book, chosen?: string): Outcome<LessonView> {
     ],
   });
 }
+
+const fromSidebar = ({ book }: LessonInFile): boolean => {
+  const plan = planInFile(book);
+  return plan.state === 'there' && checksComeFromSidebar(plan.reading.setup.settings);
+};
 
 const isOlder = ({ tag }: BookSheet): boolean =>
   tag?.kind === 'class' && tag.state === 'built' && tag.layout < layoutVersion;
