@@ -9107,7 +9107,7 @@ ${words2}`);
 	return obstacles;
 }
 
-function moveBehindAll({ spreadsheet, sheets }, one, place = spreadsheet.getNumSheets()) {
+function moveTab({ spreadsheet, sheets }, one, place = spreadsheet.getNumSheets()) {
 	const { sheet } = one;
 	if (sheet.getIndex() === place) return;
 	const shown = spreadsheet.getActiveSheet();
@@ -9643,8 +9643,8 @@ function putAway({ file: file2, present, name: name2, about, wish: { instead } }
 	sheet.setTabColor(tabColors.kept);
 	const comes = sheetById(file2, instead?.sheetId);
 	const place = sheet.getIndex();
-	if (comes !== void 0 && comes.sheet.getIndex() > place) moveBehindAll(file2, comes, place);
-	moveBehindAll(file2, present);
+	if (comes !== void 0 && comes.sheet.getIndex() > place) moveTab(file2, comes, place);
+	moveTab(file2, present);
 	sheet.hideSheet();
 	writeTag(file2, present, { ...present.tag, state: "away", about });
 }
@@ -9653,7 +9653,7 @@ function woken(file2, role) {
 	if (one === void 0) return void 0;
 	wakeUp(one);
 	one.cells = void 0;
-	moveBehindAll(file2, one, placeFor({ file: file2, role, old: void 0 }) + 1);
+	moveTab(file2, one, placeFor({ file: file2, role, old: void 0 }) + 1);
 	one.sheet.setTabColor(tabColors[role.kind]);
 	if (role.kind === "class") one.sheet.showSheet();
 	const { check: _, about: __, ...tag } = one.tag;
@@ -9671,7 +9671,7 @@ function leave({ file: file2, old, keptName }) {
 }
 function keep(file2, old) {
 	setToRest(file2, old);
-	moveBehindAll(file2, old);
+	moveTab(file2, old);
 	const { keptName: _, name: __, ...rest } = old.tag;
 	writeTag(file2, old, { ...rest, state: "kept" });
 }

@@ -52,6 +52,20 @@ export const buildSample = (host: StandIn): BuildState => finish(host, call(host
 export const buildSetup = (host: StandIn, setup: Setup): BuildState =>
   finish(host, call(host, 'startBuild', setup, { names: 'other', setAside: true }));
 
+const built = new Map<string, string>();
+
+/** A file in which a lesson stands, as it is kept: each lesson is built once for all tests that share a process. */
+export function savedWith(lesson: Setup): string {
+  const name = JSON.stringify(lesson);
+  const known = built.get(name);
+  if (known !== undefined) return known;
+  const host = open();
+  buildSetup(host, lesson);
+  const saved = host.save();
+  built.set(name, saved);
+  return saved;
+}
+
 /** Row of a team's step in a class sheet, found by its key and step id. */
 export function stepRow(host: StandIn, { sheet, key, step }: { sheet: string; key: string; step: string }): number {
   const { rows } = sheetState(host, sheet);

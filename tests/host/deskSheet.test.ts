@@ -3,16 +3,12 @@ import { type CallName, callNames, type Outcome } from '../../src/host/calls.ts'
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
 import { deskSheetName } from '../../src/workbook/scratchSheet.ts';
-import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSetup, call, open, savedWith, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 
 const sheet = 'Fern class';
-const saved = (() => {
-  const host = open();
-  buildSetup(host, setup);
-  return host.save();
-})();
+const saved = savedWith(setup);
 let host: StandIn;
 beforeEach(() => {
   host = open({ saved });

@@ -2,16 +2,12 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
-import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSetup, call, open, savedWith, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 
 const sheet = 'Fern class';
-const saved = (() => {
-  const host = open();
-  buildSetup(host, setup);
-  return host.save();
-})();
+const saved = savedWith(setup);
 
 let host: StandIn;
 beforeEach(() => {

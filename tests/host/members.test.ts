@@ -4,16 +4,12 @@ import { rowName } from '../../src/lab/record/recordEntry.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
-import { answerOf, buildSample, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSample, buildSetup, call, finish, open, savedWith, stepRow, typeIn } from './bench.ts';
 import { valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 
 const sheet = 'Fern class';
-const saved = (() => {
-  const host = open();
-  buildSetup(host, setup);
-  return host.save();
-})();
+const saved = savedWith(setup);
 const onDay = (day: string, state = saved) => open({ saved: state, clock: () => new Date(`${day}T10:00:00Z`) });
 
 let host: StandIn;

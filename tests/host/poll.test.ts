@@ -6,15 +6,11 @@ import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { pollColumns as at, pollRows } from '../../src/workbook/layout.ts';
 import { words } from '../../src/workbook/words.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
-import { answerOf, buildSample, buildSetup, call, finish, open, typeIn } from './bench.ts';
+import { answerOf, buildSample, buildSetup, call, finish, open, savedWith, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 
-const saved = (() => {
-  const host = open();
-  buildSetup(host, setup);
-  return host.save();
-})();
+const saved = savedWith(setup);
 let host: StandIn;
 beforeEach(() => {
   host = open({ saved });

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { deskWords } from '../../src/desk/words.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
-import { answerOf, buildSetup, call, open, typeIn } from './bench.ts';
+import { answerOf, call, open, savedWith, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 
@@ -12,11 +12,7 @@ const three = {
   ...setup,
   classes: [{ name: 'Fern class', teams: ['Otter', 'Heron', 'Vole'] }, ...setup.classes.slice(1)],
 };
-const saved = (() => {
-  const host = open();
-  buildSetup(host, three);
-  return host.save();
-})();
+const saved = savedWith(three);
 let host: StandIn;
 beforeEach(() => {
   host = open({ saved, sidebarHtml: page });

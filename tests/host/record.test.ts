@@ -1,16 +1,12 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { RecordEntry } from '../../src/lab/record/recordEntry.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
-import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSetup, call, open, savedWith, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { setup } from './setup.ts';
 
 const sheet = 'Fern class';
-const saved = (() => {
-  const host = open();
-  buildSetup(host, setup);
-  return host.save();
-})();
+const saved = savedWith(setup);
 
 let host: StandIn;
 let now: number;

@@ -3,17 +3,13 @@ import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { deskSheetName } from '../../src/workbook/scratchSheet.ts';
 import { words } from '../../src/workbook/words.ts';
-import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSetup, call, open, savedWith, stepRow, typeIn } from './bench.ts';
 import { sheetState, typedInto, valueAt } from './cells.ts';
 import { setup } from './setup.ts';
 
 const fern = 'Fern class';
 const teachers = ['Plan', 'Help', 'Prepare'];
-const saved = (() => {
-  const host = open();
-  buildSetup(host, setup);
-  return host.save();
-})();
+const saved = savedWith(setup);
 
 let host: StandIn;
 beforeEach(() => {

@@ -3,17 +3,13 @@ import type { Outcome } from '../../src/desk/outcome.ts';
 import type { BuildState } from '../../src/desk/views.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
-import { answerOf, buildSetup, call, finish as finishOn, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSetup, call, finish as finishOn, open, savedWith, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { setup } from './setup.ts';
 
 const sheet = 'Fern class';
 const own = { ...setup, ownNumbers: true };
-const saved = (() => {
-  const host = open();
-  buildSetup(host, own);
-  return host.save();
-})();
+const saved = savedWith(own);
 
 let host: StandIn;
 beforeEach(() => {

@@ -1,15 +1,11 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
-import { buildSetup, open, stepRow, typeIn } from './bench.ts';
+import { open, savedWith, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { setup } from './setup.ts';
 
 const sheet = 'Fern class';
-const saved = (() => {
-  const host = open();
-  buildSetup(host, setup);
-  return host.save();
-})();
+const saved = savedWith(setup);
 
 let host: StandIn;
 let first: number;

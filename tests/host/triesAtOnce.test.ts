@@ -1,18 +1,14 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
-import { buildSetup, open, stepRow, typeIn } from './bench.ts';
+import { open, savedWith, stepRow, typeIn } from './bench.ts';
 import { valueAt } from './cells.ts';
 import { setup } from './setup.ts';
 
 /* Tries on a host that takes its time: each run of the trigger begins 0.2 s after its edit and writes 0.5 s later. */
 const slow = { seed: 1, triggerStartsMs: [200, 200], triggerTakesMs: [500, 500], functionTakesMs: [100, 100] } as const;
 const sheet = 'Fern class';
-const saved = (() => {
-  const host = open();
-  buildSetup(host, setup);
-  return host.save();
-})();
+const saved = savedWith(setup);
 let host: StandIn;
 beforeEach(() => {
   host = open({ saved, troubles: { slow } });

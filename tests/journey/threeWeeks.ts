@@ -2,9 +2,10 @@ import { expect } from 'vitest';
 import type { DeskAnswer, DeskArguments, DeskCall } from '../../src/desk/acts.ts';
 import type { Outcome } from '../../src/desk/outcome.ts';
 import type { BuildState } from '../../src/desk/views.ts';
-import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
+import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import { exitTexts } from '../../src/lab/texts/exit.ts';
+import { setup } from '../host/setup.ts';
 
 /** A file in which a school works: on paper, or over the script. */
 export interface School {
@@ -42,21 +43,10 @@ const plan = (
   givens,
   ownNumbers: true,
   settings: { ...defaultSettings, activity, seed, 'exit questions': exit },
-  shelf: { ...defaultShelf, flasksMl: [50, 100, 200, 250] },
+  shelf: setup.shelf,
   classes: names.map(classSetup),
 });
-const bromide = {
-  activity: 'stock and dilution',
-  givens: {
-    formula: 'KBr',
-    'stock molarity': '0.300',
-    flask: '200',
-    'target molarity': '0.120',
-    'target volume': '50',
-    ion: 'Br-',
-    purity: '',
-  },
-};
+const bromide = { activity: setup.activity, givens: setup.givens };
 const bicarbonate = {
   activity: 'solution from a solid',
   givens: { formula: 'NaHCO3', molarity: '0.250', flask: '200', ion: 'Na+' },
@@ -108,7 +98,7 @@ export function liveThreeWeeks(school: School): { readonly presses: number; read
     isWhole();
   };
   /** Plan, next lesson, build. */
-  const next = (setup: Setup, wish = {}) => press(3, () => school.call('nextLesson', setup, wish));
+  const next = (wanted: Setup, wish = {}) => press(3, () => school.call('nextLesson', wanted, wish));
 
   function isWhole(): void {
     const { inUse, away, classes } = done(school.call('readLessons'));
