@@ -351,8 +351,15 @@ export function startDesk(seat: Seat): void {
       toast('', texts.inTheWay(cellName(place)), true);
   }
 
+  /** What was typed and is not in the workbook yet: settled once the window shows what became of it. */
+  let onItsWay: Promise<unknown> = Promise.resolve();
+  function send(edits: readonly Edit[]): Promise<boolean> {
+    const sent = deliver(edits);
+    onItsWay = Promise.allSettled([onItsWay, sent]);
+    return sent;
+  }
   /** Shows what was typed at once, sends it, and brings it back with the reason where it was not taken. */
-  async function send(edits: readonly Edit[]): Promise<boolean> {
+  async function deliver(edits: readonly Edit[]): Promise<boolean> {
     if (edits.length === 0) return true;
     sends += 1;
     const mine = sends;
@@ -552,13 +559,16 @@ export function startDesk(seat: Seat): void {
   }
   /** Fills down from the block's first row, or goes on with its last down to another row. */
   async function fill(lastRow?: number): Promise<void> {
-    const sheet = sheetNow();
-    if (!sheet) return;
     const { block } = grid;
     if (lastRow === undefined && block.bottom === 1) {
       complain(new Error(texts.nothingAbove));
       return;
     }
+    const id = current;
+    // A cell that was typed a moment ago would be filled in as it was before, over what stands below.
+    await onItsWay;
+    const sheet = model?.sheets.get(id);
+    if (!sheet) return;
     const cells = fillDown(sheet, block, lastRow);
     if (cells.length === 0 || !(await allowed(cells))) return;
     const bottom = lastRow ?? block.bottom;

@@ -269,6 +269,27 @@ describe('habits of a sheet', () => {
     expect(await text(page, 'H9')).toBe('18');
     expect(await page.locator('#cell-name').textContent()).toBe('H8:H10');
   });
+  it('fills with what was just typed, though that has not arrived yet', async () => {
+    const page = await open();
+    let arrive = () => {};
+    const gate = new Promise<void>((resolve) => {
+      arrive = resolve;
+    });
+    await page.route('**/api/type', async (route) => {
+      await gate;
+      await route.continue();
+    });
+    await page.click('[data-cell=H7]');
+    await page.keyboard.type('below');
+    await press(page, 'Enter');
+    await page.click('[data-cell=H6]');
+    await page.keyboard.type('above');
+    await press(page, 'Enter', 'ArrowUp', 'Shift+ArrowDown', 'Control+d');
+    arrive();
+    await expect.poll(() => text(page, 'H7')).toBe('above');
+    expect(await text(page, 'H6')).toBe('above');
+    await page.unroute('**/api/type');
+  });
   it('takes another column width by dragging, by the menu and back, in this window only', async () => {
     const [page, other] = [await open(), await open()];
     const width = async (of: Page): Promise<number> =>
