@@ -10,6 +10,7 @@ import type {
   StepView,
 } from '../view.ts';
 import { announce } from './announce.ts';
+import { asTyped } from './asTyped.ts';
 import { destination } from './cellLink.ts';
 import { blockName, cellKey, cellName, columnLetters, type Place, readCellName } from './cellName.ts';
 import { createCellTip } from './cellTip.ts';
@@ -63,7 +64,7 @@ export function startDesk(seat: Seat): void {
   let clip: Clip | undefined;
   /** Column where a run of Tab began: Enter goes back under it. */
   let tabColumn: number | undefined;
-  const latestEcho = new Map<string, number>();
+  const latestEcho = new Map<string, { readonly send: number; readonly edit: Edit }>();
   let sends = 0;
   /** Counts what is on its way, and what the reader did: what comes back must not take the focus from somebody busy. */
   let sending = 0;
@@ -73,6 +74,12 @@ export function startDesk(seat: Seat): void {
   const widths = createColumnWidths(sessionStorage, seat);
 
   const sheetNow = (): SheetView | undefined => model?.sheets.get(current);
+  /** The sheet in view with what this window has typed there and not yet heard of. */
+  const sheetAsTyped = (): SheetView | undefined => {
+    const sheet = sheetNow();
+    const going = [...latestEcho.values()].filter(({ edit }) => edit.sheet === current);
+    return sheet && asTyped(sheet, new Map(going.map(({ edit }) => [cellKey(edit), edit.text])));
+  };
   const visibleSheets = (): SheetView[] =>
     (model?.order ?? []).flatMap((id) => {
       const sheet = model?.sheets.get(id);
@@ -351,15 +358,8 @@ export function startDesk(seat: Seat): void {
       toast('', texts.inTheWay(cellName(place)), true);
   }
 
-  /** What was typed and is not in the workbook yet: settled once the window shows what became of it. */
-  let onItsWay: Promise<unknown> = Promise.resolve();
-  function send(edits: readonly Edit[]): Promise<boolean> {
-    const sent = deliver(edits);
-    onItsWay = Promise.allSettled([onItsWay, sent]);
-    return sent;
-  }
   /** Shows what was typed at once, sends it, and brings it back with the reason where it was not taken. */
-  async function deliver(edits: readonly Edit[]): Promise<boolean> {
+  async function send(edits: readonly Edit[]): Promise<boolean> {
     if (edits.length === 0) return true;
     sends += 1;
     const mine = sends;
@@ -368,7 +368,7 @@ export function startDesk(seat: Seat): void {
     for (const edit of edits) {
       const sheet = model?.sheets.get(edit.sheet);
       if (sheet) before.set(edit, typedOver(sheet, edit));
-      latestEcho.set(`${edit.sheet}:${cellKey(edit)}`, mine);
+      latestEcho.set(`${edit.sheet}:${cellKey(edit)}`, { send: mine, edit });
       const formula = edit.text.startsWith('=');
       grid.echo(edit.sheet, edit, formula ? '…' : edit.text.replace(/^'/, ''));
     }
@@ -390,7 +390,7 @@ export function startDesk(seat: Seat): void {
     for (const [sheet, rows] of working) grid.working(sheet, rows, false);
     for (const edit of edits) {
       const key = `${edit.sheet}:${cellKey(edit)}`;
-      if (latestEcho.get(key) !== mine) continue;
+      if (latestEcho.get(key)?.send !== mine) continue;
       latestEcho.delete(key);
       grid.echo(edit.sheet, edit, undefined);
     }
@@ -520,7 +520,7 @@ export function startDesk(seat: Seat): void {
 
   // ── the grid's own doings ──
   async function clearBlock(): Promise<void> {
-    const sheet = sheetNow();
+    const sheet = sheetAsTyped();
     if (!sheet) return;
     const { top, left, bottom, right } = grid.block;
     const places: Place[] = [];
@@ -559,16 +559,13 @@ export function startDesk(seat: Seat): void {
   }
   /** Fills down from the block's first row, or goes on with its last down to another row. */
   async function fill(lastRow?: number): Promise<void> {
+    const sheet = sheetAsTyped();
+    if (!sheet) return;
     const { block } = grid;
     if (lastRow === undefined && block.bottom === 1) {
       complain(new Error(texts.nothingAbove));
       return;
     }
-    const id = current;
-    // A cell that was typed a moment ago would be filled in as it was before, over what stands below.
-    await onItsWay;
-    const sheet = model?.sheets.get(id);
-    if (!sheet) return;
     const cells = fillDown(sheet, block, lastRow);
     if (cells.length === 0 || !(await allowed(cells))) return;
     const bottom = lastRow ?? block.bottom;
@@ -685,7 +682,7 @@ export function startDesk(seat: Seat): void {
     openMenu({ label: texts.rowMenu, lines: rowLines(place), at, onClose: () => grid.focus() });
   }
   async function copyBlock(): Promise<void> {
-    const sheet = sheetNow();
+    const sheet = sheetAsTyped();
     if (!sheet) return;
     clip = clipOf(sheet, grid.block);
     await navigator.clipboard?.writeText(clip.text).catch(complain);
@@ -731,7 +728,7 @@ export function startDesk(seat: Seat): void {
   const ours = (event: ClipboardEvent): boolean => grid.hasFocus() && !(event.target instanceof HTMLTextAreaElement);
   for (const kind of ['copy', 'cut'] as const) {
     document.addEventListener(kind, (event) => {
-      const sheet = sheetNow();
+      const sheet = sheetAsTyped();
       if (!ours(event) || !sheet) return;
       clip = clipOf(sheet, grid.block);
       event.clipboardData?.setData('text/plain', clip.text);

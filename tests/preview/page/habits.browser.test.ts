@@ -269,7 +269,7 @@ describe('habits of a sheet', () => {
     expect(await text(page, 'H9')).toBe('18');
     expect(await page.locator('#cell-name').textContent()).toBe('H8:H10');
   });
-  it('fills with what was just typed, though that has not arrived yet', async () => {
+  it('fills with and clears what was just typed, though that has not arrived yet', async () => {
     const page = await open();
     let arrive = () => {};
     const gate = new Promise<void>((resolve) => {
@@ -285,8 +285,12 @@ describe('habits of a sheet', () => {
     await page.click('[data-cell=H6]');
     await page.keyboard.type('above');
     await press(page, 'Enter', 'ArrowUp', 'Shift+ArrowDown', 'Control+d');
+    await page.click('[data-cell=H9]');
+    await page.keyboard.type('gone again');
+    await press(page, 'Enter', 'ArrowUp', 'Delete');
     arrive();
     await expect.poll(() => text(page, 'H7')).toBe('above');
+    await expect.poll(() => text(page, 'H9')).toBe('');
     expect(await text(page, 'H6')).toBe('above');
     await page.unroute('**/api/type');
   });
