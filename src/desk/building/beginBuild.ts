@@ -37,7 +37,7 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
   const plan = withLessonMark({ ...planPlanSheet(lesson, named), role });
   // Where a new Plan takes the place of one that is kept, every sheet has to look at the new one.
   const isAnew = there !== undefined && (replacesPlan || layoutFits(plan, cellsOf(there)) === 'other');
-  const note = newNote(whole, { lesson, wish: isAnew ? withoutJoins(wish) : wish });
+  const note = newNote(whole, { lesson, wish: settled(isAnew ? withoutJoins(wish) : wish) });
   const answer = yield* ask('applySheet', {
     plan,
     keptName: deskWords.keptName(name, note.stamp),
@@ -58,4 +58,7 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
   return done(stateOf(next));
 }
 
+/** What was said yes to is not asked again in the midst of the build. */
+const settled = (wish: BuildWish): BuildWish =>
+  wish.answers.setAside === undefined ? wish : { ...wish, answers: { ...wish.answers, setAside: true } };
 const withoutJoins = ({ joins: _, ...wish }: BuildWish): BuildWish => wish;

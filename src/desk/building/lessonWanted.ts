@@ -21,6 +21,7 @@ import type { BuildWish } from './buildNote.ts';
 import { renamed } from './renamed.ts';
 import { setAsideBy } from './setAside.ts';
 import { typedInBlock } from './typedCells.ts';
+import { isUnseen, withUnseen } from './unseenTeams.ts';
 
 export interface LessonWanted {
   readonly lesson: Lesson;
@@ -36,13 +37,11 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
     const there = lessonInFile(lessonBook(awakened(file, id), id));
     return there.ok ? done({ lesson: there.value.lesson, replacesPlan: false }) : there;
   }
-  const { setup, sample, answers, joins, practice } = wish;
+  const { sample, answers, joins, practice, knows } = wish;
   const book = lessonBook(file, id);
-  const numbers = numbersForTeams(setup);
-  if (!numbers.ok) return numbersProblem(numbers.error);
-  const activity = lessonActivity(setup.settings);
+  const activity = lessonActivity(wish.setup.settings);
   if (activity === undefined)
-    return problem({ ...deskWords.setupProblems.activity, received: `“${setup.activity}”` }, 'activity');
+    return problem({ ...deskWords.setupProblems.activity, received: `“${wish.setup.activity}”` }, 'activity');
   const plan = planInFile(book);
   if (plan.state === 'unreadable') return { ok: false, problem: plan.problem };
   const there = plan.state === 'there' ? plan.reading : undefined;
@@ -53,19 +52,35 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
   if (ownTeams > 0) return problem({ ...deskWords.lessonThere, received: deskWords.lessonOf(ownTeams) });
   const begins = there === undefined ? linesGoingAlong(file, wish) : undefined;
   const typed = typedByKey(book);
+  const standing = there ?? begins;
+  const isNew = isUnseen(knows);
+  const seen = standing && { ...standing, teams: standing.teams.filter((line) => !isNew(line)) };
   const names =
     there &&
+    seen &&
     renamed({
-      before: there,
-      classes: setup.classes,
+      before: seen,
+      classes: wish.setup.classes,
       // Where nobody has typed, a name is corrected and the sheet stays: nothing hangs on it.
       isSame: (keys) => (keys.some((key) => (typed.get(key) ?? 0) > 0) ? answerOf(answers.names) : true),
     });
   if (names !== undefined && names.unsure.length > 0) return asked({ about: 'names', pairs: names.unsure });
-  const before = names?.before;
+  const now = names?.before ?? seen;
+  const whole =
+    standing && now
+      ? withUnseen({ setup: wish.setup, before: standing, now, knows })
+      : { setup: wish.setup, before: undefined };
+  const { setup } = whole;
+  const numbers = numbersForTeams(setup);
+  if (!numbers.ok) return numbersProblem(numbers.error);
+  const before = there && whole.before;
   const taken = keysOfOthers(file, wish);
-  const kept = keptTeams({ drafted: numbers.value.teams, before: before ?? begins, setup, taken });
-  const namedTwice = kept.find((line) => isPractice(line) && numbers.value.teams.some((team) => isCalled(team, line)));
+  const kept = keptTeams({ drafted: numbers.value.teams, before: whole.before, setup, taken });
+  const namedTwice = kept.find(
+    (line) =>
+      (isPractice(line) && numbers.value.teams.some((team) => isCalled(team, line))) ||
+      (isNew(line) && kept.some((other) => other.key !== line.key && isCalled(other, line))),
+  );
   if (namedTwice !== undefined) {
     const { className, team } = namedTwice;
     return problem({ ...deskWords.setupProblems.teamTwice, where: className, received: `“${team}”` }, 'classes');
@@ -74,18 +89,20 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
   if (!all.ok) return all;
   const { settings } = setup;
   const own = withExitNumbers(all.value, { activity, settings, seats: seatsOf(settings) });
-  const whole = plan.state === 'there' ? plan.whole.teams : [];
-  const teams = withAway(whole, { away: book.away ?? [], teams: own });
+  const allLines = plan.state === 'there' ? plan.whole.teams : [];
+  const teams = withAway(allLines, { away: book.away ?? [], teams: own });
   const lesson: Lesson = {
     setup,
     activity: activityInUse(activity, { setup, teams }),
     teams,
     givenNames: activity.givens.map(({ name }) => name),
-    invented: sample || staysInvented(before ?? begins, teams),
+    invented: sample || staysInvented(whole.before, teams),
   };
   const aside = answers.setAside === true ? undefined : setAsideBy(book, lesson, joins?.className);
-  if (aside !== undefined) return asked(aside);
-  const lines = before && { ...before, teams: withAway(whole, { away: book.away ?? [], teams: before.teams }) };
+  // Who said yes to some cells has not said yes to those that were typed since.
+  const agreed = typeof answers.setAside === 'number' ? answers.setAside : 0;
+  if (aside !== undefined && aside.cells > agreed) return asked(aside);
+  const lines = before && { ...before, teams: withAway(allLines, { away: book.away ?? [], teams: before.teams }) };
   const replacesPlan = lines !== undefined && (lines.hasOwnColumns || loses(lines, lesson));
   return done({ lesson, replacesPlan });
 }
