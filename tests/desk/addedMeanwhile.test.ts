@@ -102,3 +102,20 @@ describe('a yes to setting cells aside', () => {
     expect(file.finish(file.call('continueBuild')).finished).toBe(true);
   });
 });
+
+describe('a late team for which the Plan has to be written anew', () => {
+  it('is asked about with all classes that this touches, and nothing is written before', () => {
+    type('c2-t1', '119.00', moss);
+    const cells = file.sheetCalled('Plan').cells;
+    const row = cells.findIndex((line) => line[0] === 'c2-t1');
+    // Taken out of the Plan by hand, with a number behind the columns that is nobody else's.
+    for (const column of [1, 2, 3]) file.put('Plan', row + 1, column, '');
+    file.put('Plan', cells.findIndex((line) => line[0] === 'key') + 1, 30, 'my own column');
+    const before = JSON.stringify(file.state);
+    const question = problemOf(file.call('addTeam', fern, 'Wren')).question;
+    expect(question).toMatchObject({ about: 'typed', cells: 1, where: [{ team: 'Newt' }] });
+    expect(JSON.stringify(file.state)).toBe(before);
+    file.finish(file.call('addTeam', fern, 'Wren', { setAside: 1 }));
+    expect(classes()).toEqual([`${fern} Otter Heron Wren`]);
+  });
+});

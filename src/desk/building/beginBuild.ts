@@ -25,19 +25,24 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
   const wanted = lessonWanted(found, wish);
   if (!wanted.ok) return wanted;
   const { lesson, replacesPlan } = wanted.value;
-  // What leaves the lesson is noted here; a lesson that is put away is noted sheet by sheet when its turn comes.
-  const remembered = yield* noteLeaving(file, lessonBook(found, id), lesson);
-  if (!remembered.ok) return remembered;
-  const whole = file.book ?? found;
-  const book = wish.opens === true ? awakened(whole, id) : whole;
   const role = ofLesson({ kind: 'plan' }, id);
-  const there = sheetToRead(book, role);
-  const name = nameOf(book, newNote(whole, { lesson, wish }), role);
+  const awake = (one: Book) => (wish.opens === true ? awakened(one, id) : one);
+  const there = sheetToRead(awake(found), role);
+  const name = nameOf(awake(found), newNote(found, { lesson, wish }), role);
   const named = { ...newSheetNames(classNames(lesson)), plan: name };
   const plan = withLessonMark({ ...planPlanSheet(lesson, named), role });
   // Where a new Plan takes the place of one that is kept, every sheet has to look at the new one.
   const isAnew = there !== undefined && (replacesPlan || layoutFits(plan, cellsOf(there)) === 'other');
-  const note = newNote(whole, { lesson, wish: settled(isAnew ? withoutJoins(wish) : wish) });
+  const every = withoutJoins(wish);
+  if (isAnew && wish.joins !== undefined) {
+    const touched = lessonWanted(found, every);
+    if (!touched.ok) return touched;
+  }
+  // What leaves the lesson is noted here; a lesson that is put away is noted sheet by sheet when its turn comes.
+  const remembered = yield* noteLeaving(file, lessonBook(found, id), lesson);
+  if (!remembered.ok) return remembered;
+  const whole = file.book ?? found;
+  const note = newNote(whole, { lesson, wish: settled(isAnew ? every : wish) });
   const answer = yield* ask('applySheet', {
     plan,
     keptName: deskWords.keptName(name, note.stamp),

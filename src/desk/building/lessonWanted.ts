@@ -12,7 +12,7 @@ import type { PlanReading } from '../../workbook/readLesson.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import { classesInUse } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
-import { awakened, lessonBook, lessonsInUse } from '../lesson/lessonsInFile.ts';
+import { awakened, lessonBook, lessonsInUse, sheetsAway } from '../lesson/lessonsInFile.ts';
 import { lessonInFile, planInFile } from '../lesson/planInFile.ts';
 import { done, numbersProblem, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
@@ -44,7 +44,7 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
     return problem({ ...deskWords.setupProblems.activity, received: `“${wish.setup.activity}”` }, 'activity');
   const plan = planInFile(book);
   if (plan.state === 'unreadable') return { ok: false, problem: plan.problem };
-  const there = plan.state === 'there' ? plan.reading : undefined;
+  const there = plan.state === 'there' ? atHome(plan.reading, book) : undefined;
   if (there !== undefined && there.keysUsedTwice.length > 0) {
     return problem({ ...deskWords.keyTwice, received: `“${there.keysUsedTwice.join('”, “')}”` });
   }
@@ -107,6 +107,17 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
   return done({ lesson, replacesPlan });
 }
 
+/** Practice goes with the class in whose sheet it stands, where the Plan calls that class something else by now. */
+function atHome(reading: PlanReading, book: Book): PlanReading {
+  const names = reading.setup.classes.map(({ name }) => name);
+  const isLost = (line: TeamPlan) => isPractice(line) && !names.includes(line.className);
+  if (!reading.teams.some(isLost)) return reading;
+  const homeOf = ({ key, className }: TeamPlan) =>
+    classesInFile(book).find((one) => one.reading?.blocks.some((block) => block.key === key))?.name ?? className;
+  const teams = reading.teams.map((line) => (isLost(line) ? { ...line, className: homeOf(line) } : line));
+  return { ...reading, teams };
+}
+
 const isCalled = (one: TeamPlan, other: TeamPlan): boolean =>
   one.className === other.className && one.team.toLowerCase() === other.team.toLowerCase();
 
@@ -158,11 +169,13 @@ function linesGoingAlong(file: Book, { from = [], lesson: id = '' }: BuildWish):
   return last && { ...last, invented, teams: lines.flatMap(({ teams }) => teams) };
 }
 
-/** Keys of teams that are at other lessons and stay there. */
-const keysOfOthers = (file: Book, { from = [], lesson: id = '' }: BuildWish): readonly string[] =>
-  classesInUse(file)
+/** Keys of teams that are at other lessons and stay there, and of those that were put away: each is somebody's for good. */
+const keysOfOthers = (file: Book, { from = [], lesson: id = '' }: BuildWish): readonly string[] => [
+  ...classesInUse(file)
     .filter(({ lesson, name }) => lesson.id !== id && !from.includes(name))
-    .flatMap(({ keys }) => keys);
+    .flatMap(({ keys }) => keys),
+  ...sheetsAway(file).flatMap(({ note }) => note.keys),
+];
 
 const answerOf = (names: BuildWish['answers']['names']): boolean | undefined =>
   names === undefined ? undefined : names === 'same';
