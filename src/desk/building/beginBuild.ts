@@ -8,7 +8,7 @@ import type { Book } from '../file/book.ts';
 import { type File, noted } from '../file/look.ts';
 import { cellsOf, sheetToRead } from '../file/sheets.ts';
 import { seenOf } from '../file/writing.ts';
-import { awakened, lessonBook, ofLesson } from '../lesson/lessonsInFile.ts';
+import { awakened, lessonBook, lessonsInUse, ofLesson } from '../lesson/lessonsInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import { noteLeaving } from '../record/noteLeaving.ts';
 import type { BuildState } from '../views.ts';
@@ -47,7 +47,7 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
     plan,
     keptName: deskWords.keptName(name, note.stamp),
     replace: replacesPlan,
-    seen: seenOf(there),
+    seen: seenOf(there, ...plansLeft(found, wish)),
     read: { kinds: ['plan'] },
     note: {
       was: whole.note,
@@ -62,6 +62,12 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
   file.lesson = id;
   return done(stateOf(next));
 }
+
+/** Plans of lessons that classes leave: what is put away with them hangs on which classes stay. */
+const plansLeft = (found: Book, { from, lesson: own }: BuildWish) =>
+  from === undefined
+    ? []
+    : lessonsInUse(found).flatMap(({ id, book }) => (id === own ? [] : [sheetToRead(book, { kind: 'plan' })]));
 
 /** What was said yes to is not asked again in the midst of the build. */
 const settled = (wish: BuildWish): BuildWish =>
