@@ -54,8 +54,12 @@ const nothing = () => {};
 it('two pages that do things to one file, each between any two calls of the other, lose nothing and end whole', () => {
   const names = Object.keys(deeds) as Deed[];
   const pairs = names.flatMap((one) => names.map((second) => [one, second] as const));
-  const share = cases({ short: 14, deep: pairs.length });
-  const chosen = pairs.filter((_, index) => (index * 7 + seed) % Math.ceil(pairs.length / share) === 0);
+  const share = cases({ short: 8, deep: pairs.length });
+  /** Those that have gone wrong once are always gone through. */
+  const isKnown = (one: Deed, second: Deed) => [one, second].includes('next') && /team|class/.test(`${one} ${second}`);
+  const chosen = pairs.filter(
+    ([one, second], index) => isKnown(one, second) || (index * 7 + seed) % Math.ceil(pairs.length / share) === 0,
+  );
   const odd: string[] = [];
   let places = 0;
   let refused = 0;
@@ -64,7 +68,7 @@ it('two pages that do things to one file, each between any two calls of the othe
     press(builtLesson(), one, (call) => {
       all.count = call;
     });
-    const every = cases({ short: 3, deep: 1 });
+    const every = isKnown(one, second) ? 1 : cases({ short: 3, deep: 1 });
     for (let place = 1; place <= all.count; place += place === 1 || every === 1 ? 1 : every) {
       const file = builtLesson();
       fillRow(file, { step: 'molar mass' }, { entry: '119.00' });
@@ -102,7 +106,8 @@ it('two pages that do things to one file, each between any two calls of the othe
       const has: Partial<Record<Deed, boolean>> = {
         team: teams.includes('Wren'),
         class: lessons.classes.some(({ name }) => name === 'Reed class'),
-        rename: teams.includes('Otters'),
+        // A name that was changed in a lesson which is put away by then stands there.
+        ...(one === 'next' || second === 'next' ? {} : { rename: teams.includes('Otters') }),
         next: lessons.away.length > 0,
       };
       for (const deed of [one, second])

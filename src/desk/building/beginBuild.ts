@@ -21,7 +21,9 @@ import { lessonWanted } from './lessonWanted.ts';
 export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outcome<BuildState>> {
   const id = wish.lesson ?? '';
   const other = noteIn(found);
-  if (other !== undefined && (other.wish.lesson ?? '') !== id) return problem(deskWords.otherBuilding);
+  const isOther =
+    other !== undefined && ((other.wish.lesson ?? '') !== id || (goesOver(other.wish) && !goesOver(wish)));
+  if (isOther) return problem(deskWords.otherBuilding);
   const wanted = lessonWanted(found, wish);
   if (!wanted.ok) return wanted;
   const { lesson, replacesPlan } = wanted.value;
@@ -62,6 +64,9 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
   file.lesson = id;
   return done(stateOf(next));
 }
+
+/** Whether sheets go out of use with it: it ends before anything else is built, so that none is at two lessons. */
+const goesOver = ({ from, removesSample }: BuildWish): boolean => from !== undefined || removesSample === true;
 
 /** Plans of lessons that classes leave: what is put away with them hangs on which classes stay. */
 const plansLeft = (found: Book, { from, lesson: own }: BuildWish) =>
