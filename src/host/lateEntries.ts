@@ -1,10 +1,10 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
 import { inTodaysColumns } from '../workbook/classCells.ts';
+import { digest } from '../workbook/digest.ts';
 import { classColumns as at } from '../workbook/layout.ts';
 import type { LateSent } from './calls.ts';
 import { carryEntries } from './carryEntries.ts';
-import { digest } from './digest.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
 import { type OwnSheet, ownSheets, sheetInUse } from './ownSheets.ts';
 import { valuesOf } from './valuesOf.ts';

@@ -28,8 +28,9 @@ export function makeChecksHere({ isOn }: { readonly isOn: () => boolean }): Chec
   async function work(): Promise<void> {
     const outcome = await askDesk('workOutChecks');
     if (outcome.ok) {
-      last = outcome.value.clock;
-      tell(say.worked(last));
+      const { clock, inTheWay } = outcome.value;
+      last = clock;
+      tell([say.worked(last), ...(inTheWay === undefined ? [] : [say.inTheWay(inTheWay)])].join(' '));
     } else tell(say.failed({ last, problem: outcome.problem.message }));
   }
   async function look(): Promise<void> {
