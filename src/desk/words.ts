@@ -114,8 +114,19 @@ export const deskWords = {
           `The build could not bring along what is your own in “${sheet}”, or looks at an old sheet there: ${cells.slice(0, 9).join(', ')}${cells.length > 9 ? ' …' : ''}.`,
       ),
     ].join(' '),
-  inTheWay: ({ cell, text, team }: { readonly cell: string; readonly text: string; readonly team: string }) =>
-    `${cell} holds “${text}”, so the checks of ${team} cannot show. “Check again” moves it into a note on that cell.`,
+  inTheWay: ({
+    cell,
+    text,
+    team,
+    ofOne,
+  }: {
+    readonly cell: string;
+    readonly text: string;
+    readonly team: string;
+    /** Where the page writes the checks, only the one in that cell is missing. */
+    readonly ofOne: boolean;
+  }) =>
+    `${cell} holds “${text}”, so ${ofOne ? `a check of ${team}` : `the checks of ${team}`} cannot show. “Check again” moves it into a note on that cell.`,
   noLesson: {
     says: 'There is nothing to prepare yet: this file has no Plan with an activity.',
     advice: 'Plan a lesson in the sidebar and build it, or build the sample class.',

@@ -182,7 +182,11 @@ function putAway({
   readonly wish: AsideWish;
 }): void {
   const { sheet, id, tag } = present;
-  if (tag.kind === 'class') noteTaken(file, present, valuesOf(sheet));
+  if (tag.kind === 'class') {
+    // The places of checks are emptied when the sheet is woken.
+    moveAside(present);
+    noteTaken(file, present, valuesOf(sheet));
+  }
   const free = freeSheetName(file.spreadsheet, name, id);
   if (sheet.getName() !== free) sheet.setName(free);
   setToRest(file, present, { instead: instead?.sheetId, say: hostWords.away });

@@ -1,10 +1,10 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
 import { inTodaysColumns } from '../workbook/classCells.ts';
+import { digest } from '../workbook/digest.ts';
 import { classColumns } from '../workbook/layout.ts';
 import type { SheetKind } from './calls.ts';
 import { cellSent } from './cellSent.ts';
-import { digest } from './digest.ts';
 
 type Cells = readonly (readonly CellValue[])[];
 

@@ -18,6 +18,7 @@ import { type Clip, clipOf, type PlacedText, pasteInto } from './clipboard.ts';
 import { createColumnWidths } from './columnWidths.ts';
 import { connect, type State, Unreachable } from './connection.ts';
 import { askFirst, openDialog } from './dialogs.ts';
+import { earlierEntry } from './earlierEntry.ts';
 import { createEditor, type Session } from './editor.ts';
 import { byId, element } from './element.ts';
 import { fillDown } from './fillDown.ts';
@@ -46,7 +47,8 @@ const manyCleared = 10;
 type Step = { readonly rows: number; readonly columns: number };
 
 /** The window of one seat: puts grid, line, tabs, menus and panel to work on one connection. */
-export function startDesk(seat: Seat): void {
+/** With `offersEarlier` the grid offers what stands in a column already to whoever types there, as the host may. */
+export function startDesk(seat: Seat, { offersEarlier }: { readonly offersEarlier: boolean }): void {
   document.body.dataset.seat = seat;
   byId('seat-line').textContent = texts.seatLine[seat];
   const sheetBox = byId('sheet');
@@ -282,6 +284,7 @@ export function startDesk(seat: Seat): void {
       before: cell?.input ?? '',
       quick,
       choices: cell?.options,
+      offers: offersEarlier ? (typed) => earlierEntry(sheetNow() ?? sheet, place, typed) : undefined,
     };
   };
   const refusesTyping = (sheet: SheetView, place: Place): string | undefined =>
