@@ -151,8 +151,16 @@ export interface LastTouch {
   readonly hide?: readonly SheetKind[];
 }
 
+/** Cells of people's own that a build has not brought along, by the sheet that they stand in. */
+export interface OwnLeft {
+  readonly sheet: string;
+  readonly cells: readonly string[];
+}
+
 /** Cells that were typed into sheets that were no longer in use: copied, left in an old sheet, or in a lesson put away. */
 export interface LateSent {
+  /** Notes, formulas and texts beside the tables of sheets that are kept, and formulas elsewhere that look at these. */
+  readonly own: readonly OwnLeft[];
   readonly carried: number;
   readonly left: number;
   readonly away: number;

@@ -156,6 +156,18 @@ describe('a page that has read the file once', () => {
       'Pike',
     ]);
   });
+  it('keeps a late team of another teacher where a plan is built that was begun before, and asks nothing', () => {
+    const { keys } = readEverything();
+    finish(host, call(host, 'addTeam', sheet, 'Wren'));
+    typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t3', step: 'molar mass' }), 3, '119.00']] });
+    finish(host, ask('startBuild', { ...setup, givens: { ...setup.givens, purity: '' } }, {}, keys));
+    expect(answerOf(call(host, 'readClass', sheet)).teams.map(({ team, done }) => [team, done])).toEqual([
+      ['Otter', 0],
+      ['Heron', 0],
+      ['Wren', 1],
+    ]);
+    expect(host.book.sheets.filter(({ name }) => name.startsWith(`${sheet}, kept`))).toEqual([]);
+  });
   it('builds nothing from the Plan of a moment ago', () => {
     const state = answerOf(ask('startBuild', setup));
     typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[planRow('c1-t1'), 3, 'Beaver']] });

@@ -31,6 +31,7 @@ import { messageParts } from './messageParts.ts';
 import { createPanels, type PanelAddress } from './panel.ts';
 import { type MenuLine, menuButtons, openMenu } from './popupMenu.ts';
 import { rowNews } from './rowNews.ts';
+import { slowAnswers } from './slowAnswers.ts';
 import { createTabs } from './tabs.ts';
 import { texts } from './texts.ts';
 import { whoseRows } from './whose.ts';
@@ -213,9 +214,16 @@ export function startDesk(seat: Seat, { offersEarlier }: { readonly offersEarlie
     else showCell();
     editor.reposition();
   }
+  const slow = slowAnswers(() => {
+    kept.show();
+    if (slow.any) announce(texts.slowAnswers);
+  });
   const kept = createKeptEdits({
     strip: byId('strip'),
-    lines: () => [...(notice === null ? [] : [notice]), ...(link === 'lost' ? [texts.linkLost] : [])],
+    lines: () => [
+      ...(notice === null ? [] : [notice]),
+      ...(link === 'lost' ? [texts.linkLost] : slow.any ? [texts.slowAnswers] : []),
+    ],
     sheet: (id) => model?.sheets.get(id),
     send: (edits) => void sendAgain(edits),
     putBack: (one) =>
@@ -382,7 +390,7 @@ export function startDesk(seat: Seat, { offersEarlier }: { readonly offersEarlie
     let refused: TypeAnswer['refused'] = [];
     let failed: unknown;
     try {
-      const answer = await connection.ask<TypeAnswer>('type', { edits });
+      const answer = await slow.wait(connection.ask<TypeAnswer>('type', { edits }));
       refused = answer.refused;
       apply(answer.change);
     } catch (error) {
@@ -870,6 +878,6 @@ export function startDesk(seat: Seat, { offersEarlier }: { readonly offersEarlie
   });
   window.addEventListener('beforeunload', (event) => {
     // The browser asks before text that is nowhere else is thrown away.
-    if (kept.any || (editor.session && editor.text !== editor.session.before)) event.preventDefault();
+    if (kept.any || sending > 0 || (editor.session && editor.text !== editor.session.before)) event.preventDefault();
   });
 }
