@@ -69,6 +69,8 @@ export interface LessonLine {
   readonly classes: readonly string[];
   readonly entries: number;
   readonly invented: boolean;
+  /** Of one that was put away: classes whose people, absences, links and times were taken out then. */
+  readonly cleared?: readonly string[];
 }
 export interface LessonsView {
   readonly today: string;
@@ -97,7 +99,7 @@ export interface BuildState {
   /** What is being built now, or was built last. */
   readonly label: string;
   readonly finished: boolean;
-  /** At the end, where somebody typed into a sheet after it had been put aside: what became of it, in words. */
+  /** At the end, in words: what became of cells typed into a sheet after it had been put aside, and what does not come back. */
   readonly late?: string;
 }
 /** Who is in a team today, and who does what. */

@@ -261,6 +261,65 @@ describe('an earlier lesson', () => {
     file.finish(file.call('openEarlier', '2026-03-02.1'));
     expect(file.cell(fern, file.rowOf(fern, 'c1-t2', 'molar mass'), at.entry)).toBe('12');
   });
+  describe('for some of its classes', () => {
+    const planLines = () => file.sheetCalled('Plan').cells.filter((line) => line[1] === moss || line[1] === fern);
+    beforeEach(() => {
+      next(on(file, days.second), other(fern, moss));
+      file.put(moss, file.rowOf(moss, 'c2-t1', 'molar mass'), at.entry, '74.55');
+      fillRow(file, { step: 'moles of solute' }, { entry: '0.06', time: '2026-03-09T10:05:00Z' });
+      on(file, days.third);
+    });
+    it('leaves the others where they are, and keeps what the lesson has of them for later', () => {
+      const before = JSON.stringify(file.sheetCalled(moss).cells);
+      const kept = JSON.stringify(file.sheetCalled(earlier(moss)).cells);
+      file.finish(file.call('openEarlier', '2026-03-02.1', [fern]));
+      expect([entryOf(file, fern), JSON.stringify(file.sheetCalled(moss).cells)]).toEqual(['119.0', before]);
+      expect(JSON.stringify(file.sheetCalled(earlier(moss)).cells)).toBe(kept);
+      expect(
+        lessonsInUse(bookOf(file)).map(({ id, book }) => [id, classesInFile(book).map(({ name }) => name)]),
+      ).toEqual([
+        ['2026-03-02.1', [fern]],
+        [`${days.second}.1`, [moss]],
+      ]);
+      expect(valueIn(file.call('readLessons')).away.map(({ id, classes }) => [id, classes])).toEqual([
+        [`${days.second}.1`, [fern]],
+        ['2026-03-02.1', [moss]],
+      ]);
+      file.finish(file.call('openEarlier', '2026-03-02.1', [moss]));
+      expect(file.cell(moss, file.rowOf(moss, 'c2-t1', 'molar mass'), at.entry)).toBe('');
+      expect(lessonsInUse(bookOf(file)).map(({ id }) => id)).toEqual(['2026-03-02.1']);
+      expect(planLines()).toHaveLength(3);
+    });
+    it('goes on at the same press and not at one for another class', () => {
+      valueIn(file.call('openEarlier', '2026-03-02.1', [fern]));
+      expect(problemOf(file.call('openEarlier', '2026-03-02.1', [moss])).message).toBe(said(deskWords.otherBuilding));
+      file.finish(file.call('openEarlier', '2026-03-02.1', [fern]));
+      expect(tagOf(file, fern)?.lesson).toBe('2026-03-02.1');
+      expect(tagOf(file, moss)?.lesson).toBe(`${days.second}.1`);
+    });
+    it('notes the day of the lesson that the class goes out of, whose people stay without a yes', () => {
+      file.finish(file.call('openEarlier', '2026-03-02.1', [fern]));
+      expect(
+        file.sheetCalled('Record').cells.filter((line) => line[0] === days.second && line[1] === fern),
+      ).toHaveLength(1);
+      expect(file.cell(earlier(fern, days.second), file.rowOf(earlier(fern, days.second), 'c1-t1'), at.who)).toBe(
+        'Ana, Ben',
+      );
+    });
+    it('takes its people out with a yes, and says when that lesson is opened again that they do not come back', () => {
+      file.finish(file.call('openEarlier', '2026-03-02.1', [fern], { takesPeople: true }));
+      const put = earlier(fern, days.second);
+      expect(JSON.stringify(file.sheetCalled(put).cells)).not.toMatch(/Ana/);
+      expect(file.cell(fern, file.rowOf(fern, 'c1-t1'), at.who)).toBe('Ana, Ben');
+      expect(valueIn(file.call('readLessons')).away.map(({ id, cleared }) => [id, cleared])).toEqual([
+        [`${days.second}.1`, [fern]],
+        ['2026-03-02.1', undefined],
+      ]);
+      expect(file.finish(file.call('openEarlier', `${days.second}.1`)).late).toBe(deskWords.cleared([fern]));
+      expect(file.cell(fern, file.rowOf(fern, 'c1-t1', 'moles of solute'), at.entry)).toBe('0.06');
+      expect(file.cell(fern, file.rowOf(fern, 'c1-t1'), at.who)).not.toContain('Ana');
+    });
+  });
   it('is not there to open twice', () => {
     next(on(file, days.second), other(fern, moss));
     file.finish(file.call('openEarlier', '2026-03-02.1'));

@@ -10,7 +10,7 @@ import { allKinds, buildKinds, type File, noted } from '../file/look.ts';
 import { cellsOf, sheetInUse, sheetsInUse, sheetToRead } from '../file/sheets.ts';
 import { attempt, seenOf } from '../file/writing.ts';
 import { aboutAway } from '../lesson/aboutAway.ts';
-import { awakened, lessonBook } from '../lesson/lessonsInFile.ts';
+import { lessonBook } from '../lesson/lessonsInFile.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
 import { readAway } from '../lesson/readAway.ts';
 import { readyToRest } from '../lesson/readyToRest.ts';
@@ -19,6 +19,7 @@ import { teachersKinds } from '../sheets/teachersSheets.ts';
 import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
 import { beginBuild } from './beginBuild.ts';
+import { bookOpened } from './bookOpened.ts';
 import { type BuildNote, type BuildTask, type LeavingTask, noteIn, stateOf } from './buildNote.ts';
 import { clearRowsOf } from './clearRowsOf.ts';
 import { peopleGoingAlong } from './peopleGoingAlong.ts';
@@ -39,7 +40,7 @@ export const continueBuild = (file: File): Work<Outcome<BuildState>> =>
     if (note.done === 0) return yield* beginBuild(file, read.value, wish);
     const task = note.tasks[note.done];
     if (task === undefined) return done(stateOf(note));
-    const book = wish.opens === true ? awakened(read.value, id) : read.value;
+    const book = bookOpened(read.value, wish);
     const step = { book, note, task };
     if (task.aside !== undefined) return yield* putAside(file, { ...step, aside: task.aside });
     if (task.leaves !== undefined) return yield* leave(file, { ...step, leaves: task.leaves });
@@ -91,7 +92,9 @@ function* leave(
   const answer = yield* ask('putAside', {
     sheetId,
     keptName: keptName ?? tab,
-    ...(keptName === undefined ? { remove: true } : { about: isOpen ? aboutAway(book, role) : '' }),
+    ...(keptName === undefined
+      ? { remove: true }
+      : { about: isOpen ? aboutAway(book, role, note.wish.takesPeople) : '' }),
     ...(instead === undefined ? {} : { instead: { sheetId: instead, tab } }),
     ...closing({ book, note, made: false, steps: 1 }),
     seen: [],
@@ -215,14 +218,17 @@ function stepped(file: File, step: StepTaken): BuildState {
   const next = noteAfter(step);
   const { book } = file;
   if (book !== undefined) file.book = { ...book, note: next.done < next.tasks.length ? JSON.stringify(next) : '' };
-  return stateOf(next);
+  const state = stateOf(next);
+  const { cleared } = next.wish;
+  return state.finished && cleared !== undefined ? { ...state, late: deskWords.cleared(cleared) } : state;
 }
 
 /** What the script answered to a step: what it has read, how far the build is, and what was typed too late. */
 function taken(file: File, { reading, late }: StepReading, step: StepTaken): BuildState {
   noted(file, reading, readAfter(step.note, step.steps));
   const state = stepped(file, step);
-  return late === undefined ? state : { ...state, late: deskWords.late(late) };
+  if (late === undefined) return state;
+  return { ...state, late: [deskWords.late(late), ...(state.late === undefined ? [] : [state.late])].join(' ') };
 }
 
 /** A tab that is still called as its class was follows the name of the class. */

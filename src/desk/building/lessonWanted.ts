@@ -12,11 +12,12 @@ import type { PlanReading } from '../../workbook/readLesson.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import { classesInUse } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
-import { awakened, lessonBook, lessonsInUse } from '../lesson/lessonsInFile.ts';
+import { lessonBook, lessonsInUse, sheetsAway } from '../lesson/lessonsInFile.ts';
 import { lessonInFile, planInFile } from '../lesson/planInFile.ts';
 import { done, numbersProblem, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
 import { asked } from './asked.ts';
+import { bookOpened } from './bookOpened.ts';
 import type { BuildWish } from './buildNote.ts';
 import { renamed } from './renamed.ts';
 import { setAsideBy } from './setAside.ts';
@@ -33,8 +34,11 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
   const id = wish.lesson ?? '';
   if (wish.opens === true) {
     // A lesson that is opened again is as its Plan says: nothing about it is worked out anew.
-    const there = lessonInFile(lessonBook(awakened(file, id), id));
-    return there.ok ? done({ lesson: there.value.lesson, replacesPlan: false }) : there;
+    const there = lessonInFile(lessonBook(bookOpened(file, wish), id));
+    if (!there.ok) return there;
+    // Lines of classes that stay away stay where they are.
+    const { lesson, whole } = there.value;
+    return done({ lesson: { ...lesson, teams: whole.teams }, replacesPlan: false });
   }
   const { setup, sample, answers, joins, practice } = wish;
   const book = lessonBook(file, id);
@@ -141,11 +145,13 @@ function linesGoingAlong(file: Book, { from = [], lesson: id = '' }: BuildWish):
   return last && { ...last, invented, teams: lines.flatMap(({ teams }) => teams) };
 }
 
-/** Keys of teams that are at other lessons and stay there. */
-const keysOfOthers = (file: Book, { from = [], lesson: id = '' }: BuildWish): readonly string[] =>
-  classesInUse(file)
+/** Keys of teams that are at other lessons and stay there, or that come back with a lesson that is opened again. */
+const keysOfOthers = (file: Book, { from = [], lesson: id = '' }: BuildWish): readonly string[] => [
+  ...classesInUse(file)
     .filter(({ lesson, name }) => lesson.id !== id && !from.includes(name))
-    .flatMap(({ keys }) => keys);
+    .flatMap(({ keys }) => keys),
+  ...sheetsAway(file).flatMap(({ note }) => note.keys),
+];
 
 const answerOf = (names: BuildWish['answers']['names']): boolean | undefined =>
   names === undefined ? undefined : names === 'same';
