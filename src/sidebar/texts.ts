@@ -327,13 +327,18 @@ export const texts = {
     about: 'It starts as a copy of the last one. Change what you like below.',
     forClasses: 'For which classes',
     teamsGoAlong: 'Teams and the people in them go along.',
+    newClasses: 'New classes',
     noClass: 'Tick a class.',
     teams: (teams: number) => count(teams, 'team', 'teams'),
     numbers: 'New numbers',
     numbersHint: 'If this is not ticked, teams keep the numbers of last time.',
     people: (cells: number) =>
       `Clear people, absences, links and times from the lesson before: ${count(cells, 'cell', 'cells')}`,
-    peopleHint: 'If this is not ticked, they stay in it. Teams keep their people in the next lesson either way.',
+    peopleHint:
+      'If this is not ticked, they stay in it. What is cleared does not come back when you open that lesson again.',
+    peopleGoAlong: 'Teams keep their people in the next lesson either way.',
+    cleared: (classes: readonly string[]) =>
+      `${classes.join(', ')}: people, absences, links and times were cleared, and do not come back.`,
     build: 'Build the next lesson',
     back: 'Back to the plan',
     lesson: 'Lesson',
@@ -591,7 +596,7 @@ export const texts = {
       `${received} teams are too many for one class; ${most} is the most. Make it two classes.`,
     teamTwice: (name: string) => `“${name}” is there twice. Rename one of them.`,
     teamCountRange: (most: number) => `Type a whole number from 1 to ${most}.`,
-    classCountRange: (most: number) => `Type a whole number from 1 to ${most}.`,
+    classCountRange: (least: number, most: number) => `Type a whole number from ${least} to ${most}.`,
     sizesMissing: 'Type at least one size, such as 250.',
     seedWhole: (received: string) => `“${received}” is not a whole number. Type one, such as 7.`,
   },

@@ -204,6 +204,28 @@ describe('the next lesson', () => {
     expect(left).toContain('119.0');
     expect(file.cell(fern, file.rowOf(fern, 'c1-t1'), at.who)).toBe('Ana, Ben');
   });
+  it('has room for a class that is new, beside those that go on or alone', () => {
+    const larch = { name: 'Larch class', teams: ['Tern', 'Wren'] };
+    on(file, days.second);
+    next(file, { ...other(fern), classes: [...other(fern).classes, larch] });
+    expect(valueIn(file.call('readLesson')).classes).toEqual([moss, fern, larch.name]);
+    const { teams } = valueIn(file.call('readNumbers'));
+    expect(teams.map(({ key, team }) => [key, team])).toEqual([
+      ['c1-t1', 'Otter'],
+      ['c1-t2', 'Heron'],
+      ['c2-t2', 'Tern'],
+      ['c2-t3', 'Wren'],
+    ]);
+    expect(file.cell(fern, file.rowOf(fern, 'c1-t1'), at.who)).toBe('Ana, Ben');
+    expect(entryOf(file, earlier(fern))).toBe('119.0');
+    next(file, { ...other(), classes: [{ name: 'Yew class', teams: ['Teal'] }] });
+    expect(valueIn(file.call('readLessons')).inUse.map(({ classes }) => classes)).toEqual([
+      [moss],
+      [fern, larch.name],
+      ['Yew class'],
+    ]);
+    expect(entryOf(file, earlier(fern))).toBe('119.0');
+  });
   it('asks before a class begins a second lesson on one day', () => {
     const asked = problemOf(file.call('nextLesson', other(fern)));
     expect(asked.question).toEqual({ about: 'same day', classes: [fern] });
@@ -327,6 +349,27 @@ describe('an earlier lesson', () => {
       said({ ...deskWords.lessonNotAway, received: '“2026-03-02.1”' }),
     );
   });
+  it.each([false, true])('has in its record what was typed that day, people cleared before: %s', (takesPeople) => {
+    const right = { check: 'on target', time: '2026-03-02T10:05:00Z', tries: 5 };
+    fillRow(file, { step: 'molar mass' }, { ...right, entry: '119.0' });
+    fillRow(file, { key: 'c1-t2', step: 'molar mass' }, { ...right, entry: '119.0', tries: 1 });
+    fillRow(file, { step: 'mass of solute' }, { entry: '7', check: 'not yet', time: right.time, tries: 9 });
+    const entry = () => valueIn(file.call('readRecord')).classes[0]?.proposal;
+    expect(entry()?.wentWell).toContain('1 team found a slip of its own');
+    expect(entry()?.hard).toMatch(/no right value yet for “Mass.*Most attempts: “Mass/);
+    next(on(file, days.second), other(fern, moss), { takesPeople });
+    file.finish(on(file, days.third).call('openEarlier', '2026-03-02.1'));
+    expect(entry()).toMatchObject({ wentWell: '', hard: '' });
+    const today = { check: 'on target', time: '2026-03-16T10:05:00Z' };
+    fillRow(file, { step: 'moles of solute' }, { ...today, entry: '0.06', tries: 3 });
+    fillRow(file, { key: 'c1-t2', step: 'moles of solute' }, { ...today, entry: '0.06', tries: 2 });
+    expect(entry()).toMatchObject({
+      wentWell: '2 teams found slips of their own and put them right without help, most at “Moles of solute”.',
+      hard: 'Most attempts since the lesson began: “Moles of solute”, 5 in 2 teams.',
+    });
+    // Where teams go on is where they stand, whenever they typed.
+    expect(entry()?.next).toContain('Mass');
+  });
   it('keeps a number that was changed by hand in its Plan while it was put away', () => {
     next(on(file, days.second), other(fern, moss));
     const plan = file.sheetCalled(earlier('Plan'));
@@ -391,6 +434,8 @@ describe('the sample', () => {
     const { question } = problemOf(file.call('startBuild', own));
     expect(question).toMatchObject({ about: 'sample', classes, rows: 0 });
     expect(question?.about === 'sample' && question.answers).toBeGreaterThan(0);
+    // So it is where that lesson is begun as the next one, for a class that is new.
+    expect(problemOf(file.call('nextLesson', own)).question).toEqual(question);
   });
   it('goes with everything that it left: sheets, answers, rows', () => {
     const file = sample();

@@ -1,9 +1,12 @@
+import type { Setup } from '../../lab/lesson/setup.ts';
 import { classesInUse } from '../classes/classesInUse.ts';
 import type { Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import { buildKinds, type File, look } from '../file/look.ts';
-import { freshLessonId } from '../lesson/lessonsInFile.ts';
+import { freshLessonId, lessonsInUse } from '../lesson/lessonsInFile.ts';
 import { readSetup } from '../lesson/readSetup.ts';
+import { sampleLeft } from '../lesson/sampleLeft.ts';
+import { sampleLessons } from '../lesson/sampleLessons.ts';
 import { type Outcome, problem } from '../outcome.ts';
 import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
@@ -26,8 +29,22 @@ export function* nextLesson(
   if (!setup.ok) return setup;
   const book = yield* look(file, buildKinds);
   if (!book.ok) return book;
+  if (answers.sample === undefined && isFirstOwn(book.value, setup.value))
+    return asked({ about: 'sample', ...sampleLeft(book.value) });
   const removesSample = answers.sample === 'remove';
   return yield* beginNext(file, book.value, { setup: setup.value, sample: false, answers, takesPeople, removesSample });
+}
+
+/** The first lesson beside the sample that is for none of its classes. */
+function isFirstOwn(book: Book, { classes }: Setup): boolean {
+  const samples = sampleLessons(book);
+  const invented = sampleLeft(book).classes;
+  return (
+    samples.length > 0 &&
+    noteIn(book) === undefined &&
+    lessonsInUse(book).every(({ id }) => samples.includes(id)) &&
+    classes.every(({ name }) => !invented.includes(name))
+  );
 }
 
 export function* beginNext(

@@ -59,6 +59,7 @@ export function lessonBook(book: Book, id: string): Book {
   const away = sheetsAway(book).filter(({ lesson }) => lesson === id);
   return {
     ...book,
+    begun: begunOn(id),
     away: [...(book.away ?? []), ...away.flatMap(({ note }) => note.keys)],
     sheets: book.sheets.map((sheet): BookSheet => {
       const { tag } = sheet;
