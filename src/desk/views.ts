@@ -125,6 +125,8 @@ export interface TeamView {
   readonly practice?: true;
   /** Marked absent today in the Plan. */
   readonly absent?: boolean;
+  /** Its block says that its numbers changed since the table was built. */
+  readonly numbersChanged?: true;
   readonly members?: TeamMembersView['members'];
   readonly done: number;
   readonly steps: readonly {

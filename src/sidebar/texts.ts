@@ -324,7 +324,6 @@ export const texts = {
     sameDayYes: 'Yes, another one today',
     button: 'Next lesson',
     title: 'The next lesson',
-    about: 'It starts as a copy of the last one. Change what you like below.',
     forClasses: 'For which classes',
     teamsGoAlong: 'Teams and the people in them go along.',
     newClasses: 'New classes',
@@ -334,11 +333,7 @@ export const texts = {
     numbersHint: 'If this is not ticked, teams keep the numbers of last time.',
     people: (cells: number) =>
       `Clear people, absences, links and times from the lesson before: ${count(cells, 'cell', 'cells')}`,
-    peopleHint:
-      'If this is not ticked, they stay in it. What is cleared does not come back when you open that lesson again.',
-    peopleGoAlong: 'Teams keep their people in the next lesson either way.',
-    cleared: (classes: readonly string[]) =>
-      `${classes.join(', ')}: people, absences, links and times were cleared, and do not come back.`,
+    peopleHint: 'If this is not ticked, they stay in it. What is cleared does not come back with that lesson.',
     build: 'Build the next lesson',
     back: 'Back to the plan',
     lesson: 'Lesson',
@@ -641,6 +636,7 @@ export const texts = {
     ofSteps: (done: number, steps: number) => `${done} of ${steps}`,
     ofStepsSpoken: (done: number, steps: number) => `${done} of ${steps} steps on target`,
     absent: 'not here today',
+    numbersChanged: 'numbers changed',
     ready: 'ready for more',
     entered: (entry: string) => `Entered: ${entry}`,
     tries: (tries: number) => (tries === 0 ? '' : count(tries, 'attempt', 'attempts')),

@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { deskWords } from '../../src/desk/words.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import { texts } from '../../src/sidebar/texts.ts';
 import { openView } from '../browser/openView.ts';
@@ -381,7 +382,7 @@ describe('the next lesson', () => {
     await press(next.earlier);
     await opened.getByText(`${second}, ${fourth}`, { exact: false }).first().waitFor();
     // The yes that clears says that it is for good, and a lesson that was cleared says so before it is opened.
-    await opened.getByText(next.cleared([second])).waitFor();
+    await opened.getByText(deskWords.cleared([second])).waitFor();
     await opened.getByText(next.peopleHint).waitFor();
     await opened.getByLabel(next.people(9)).check();
     await opened.getByLabel(second).uncheck();

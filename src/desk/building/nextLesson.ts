@@ -1,17 +1,15 @@
-import type { Setup } from '../../lab/lesson/setup.ts';
 import { classesInUse } from '../classes/classesInUse.ts';
 import type { Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import { buildKinds, type File, look } from '../file/look.ts';
-import { freshLessonId, lessonsInUse } from '../lesson/lessonsInFile.ts';
+import { freshLessonId } from '../lesson/lessonsInFile.ts';
 import { readSetup } from '../lesson/readSetup.ts';
-import { sampleLeft } from '../lesson/sampleLeft.ts';
-import { sampleLessons } from '../lesson/sampleLessons.ts';
 import { type Outcome, problem } from '../outcome.ts';
 import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
 import { asked } from './asked.ts';
 import { beginBuild } from './beginBuild.ts';
+import { beginsAnother } from './beginsAnother.ts';
 import { type BuildAnswers, type BuildWish, noteIn } from './buildNote.ts';
 import { continueBuild } from './continueBuild.ts';
 
@@ -29,22 +27,15 @@ export function* nextLesson(
   if (!setup.ok) return setup;
   const book = yield* look(file, buildKinds);
   if (!book.ok) return book;
-  if (answers.sample === undefined && isFirstOwn(book.value, setup.value))
-    return asked({ about: 'sample', ...sampleLeft(book.value) });
+  // That it is another lesson was said by the press; the sample is asked about here as well.
+  const another = beginsAnother(book.value, {
+    chosen: file.lesson,
+    setup: setup.value,
+    answers: { ...answers, begins: 'next' },
+  });
+  if (!another.ok) return another;
   const removesSample = answers.sample === 'remove';
   return yield* beginNext(file, book.value, { setup: setup.value, sample: false, answers, takesPeople, removesSample });
-}
-
-/** The first lesson beside the sample that is for none of its classes. */
-function isFirstOwn(book: Book, { classes }: Setup): boolean {
-  const samples = sampleLessons(book);
-  const invented = sampleLeft(book).classes;
-  return (
-    samples.length > 0 &&
-    noteIn(book) === undefined &&
-    lessonsInUse(book).every(({ id }) => samples.includes(id)) &&
-    classes.every(({ name }) => !invented.includes(name))
-  );
 }
 
 export function* beginNext(

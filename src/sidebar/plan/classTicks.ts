@@ -8,17 +8,15 @@ export function classTicks(
   {
     classes,
     wanted,
-    peopleHint,
     changed,
   }: {
     readonly classes: readonly { readonly name: string; readonly hint?: string; readonly people: number }[];
     /** Names of those that are ticked; changes with the ticks. */
     readonly wanted: Set<string>;
-    readonly peopleHint: string;
     readonly changed: () => void;
   },
 ): { readonly ticks: HTMLElement; readonly people: HTMLElement; readonly takesPeople: () => boolean } {
-  const people = checkbox({ id: `${id}-people`, label: '', hint: peopleHint, checked: false });
+  const people = checkbox({ id: `${id}-people`, label: '', hint: texts.next.peopleHint, checked: false });
   const tell = () => {
     const cells = classes.reduce((sum, one) => sum + (wanted.has(one.name) ? one.people : 0), 0);
     people.label.textContent = texts.next.people(cells);

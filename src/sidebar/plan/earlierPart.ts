@@ -1,4 +1,5 @@
 import type { LessonLine, LessonsView } from '../../desk/views.ts';
+import { deskWords } from '../../desk/words.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
 import { classTicks } from './classTicks.ts';
@@ -31,7 +32,6 @@ function earlierLesson(
   const { ticks, people, takesPeople } = classTicks(id, {
     classes: line.classes.map((name) => ({ name, people: classes.find((one) => one.name === name)?.people ?? 0 })),
     wanted,
-    peopleHint: next.peopleHint,
     changed: tell,
   });
   button.onclick = () => open(line.id, names(), { takesPeople: takesPeople() });
@@ -40,7 +40,7 @@ function earlierLesson(
     'section',
     { class: 'notice' },
     element('p', {}, `${lessonWords(line)}: ${next.count(line.entries)}`),
-    line.cleared && element('p', { class: 'hint' }, next.cleared(line.cleared)),
+    line.cleared && element('p', { class: 'hint' }, deskWords.cleared(line.cleared)),
     // One class needs no tick.
     line.classes.length > 1 && ticks,
     people,

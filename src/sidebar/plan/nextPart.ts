@@ -47,7 +47,6 @@ export function nextPart(
   const { ticks, people, takesPeople } = classTicks('next', {
     classes: classes.map((one) => ({ ...one, hint: next.teams(one.teams.length) })),
     wanted,
-    peopleHint: `${next.peopleHint} ${next.peopleGoAlong}`,
     changed: tell,
   });
   const newOnes = classFields({
