@@ -44,13 +44,15 @@ const classTable = ({ className, teams, stepCount, clock }: ClassView): HTMLElem
     element(
       'tbody',
       {},
-      ...teams.map(({ team, done }) =>
-        element(
-          'tr',
-          {},
-          element('th', { scope: 'row' }, team),
-          element('td', {}, tube({ done, steps: stepCount }), texts.classNow.ofSteps(done, stepCount)),
+      ...teams
+        .filter(({ practice }) => practice !== true)
+        .map(({ team, done }) =>
+          element(
+            'tr',
+            {},
+            element('th', { scope: 'row' }, team),
+            element('td', {}, tube({ done, steps: stepCount }), texts.classNow.ofSteps(done, stepCount)),
+          ),
         ),
-      ),
     ),
   );
