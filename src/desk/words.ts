@@ -111,7 +111,7 @@ export const deskWords = {
         : []),
     ].join(' '),
   cleared: (classes: readonly string[]) =>
-    `${classes.join(', ')}: people, absences, links and times were cleared from this lesson and do not come back; entries do.`,
+    `${classes.join(', ')}: people, absences, links and times were cleared and do not come back; entries do.`,
   inTheWay: ({ cell, text, team }: { readonly cell: string; readonly text: string; readonly team: string }) =>
     `${cell} holds “${text}”, so the checks of ${team} cannot show. “Check again” moves it into a note on that cell.`,
   noLesson: {

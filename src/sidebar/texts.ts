@@ -136,7 +136,6 @@ export const texts = {
     done: {
       title: 'Steps done by team',
       about: 'How many steps each team has on target. This is a count, not a grade.',
-      none: 'No class has been built yet. Plan one and build it first.',
       caption: (className: string, clock: string) => `${className}, at ${clock}`,
       headings: ['Team', 'Steps done'],
     },
@@ -362,7 +361,7 @@ export const texts = {
         ].join(', ')}. Remove it now?`,
       remove: 'Build and remove the sample',
       keep: 'Build and keep the sample',
-      over: 'You have a lesson of your own now. The sample can go: its class sheets, its poll answers and its rows in the Record.',
+      over: 'The sample can go now: its class sheets, its poll answers and its rows in the Record.',
       out: 'Remove the sample',
     },
     again: 'Building again keeps everything that was typed. Teams keep their rows.',
@@ -590,8 +589,7 @@ export const texts = {
     teamsTooMany: (most: number, received: number) =>
       `${received} teams are too many for one class; ${most} is the most. Make it two classes.`,
     teamTwice: (name: string) => `“${name}” is there twice. Rename one of them.`,
-    teamCountRange: (most: number) => `Type a whole number from 1 to ${most}.`,
-    classCountRange: (least: number, most: number) => `Type a whole number from ${least} to ${most}.`,
+    countRange: (least: number, most: number) => `Type a whole number from ${least} to ${most}.`,
     sizesMissing: 'Type at least one size, such as 250.',
     seedWhole: (received: string) => `“${received}” is not a whole number. Type one, such as 7.`,
   },

@@ -264,6 +264,7 @@ describe('an earlier lesson', () => {
         classes: [fern, moss],
         entries: 1,
         invented: false,
+        cleared: [],
       },
     ]);
     file.finish(on(file, days.third).call('openEarlier', '2026-03-02.1'));
@@ -335,7 +336,7 @@ describe('an earlier lesson', () => {
       expect(file.cell(fern, file.rowOf(fern, 'c1-t1'), at.who)).toBe('Ana, Ben');
       expect(valueIn(file.call('readLessons')).away.map(({ id, cleared }) => [id, cleared])).toEqual([
         [`${days.second}.1`, [fern]],
-        ['2026-03-02.1', undefined],
+        ['2026-03-02.1', []],
       ]);
       expect(file.finish(file.call('openEarlier', `${days.second}.1`)).late).toBe(deskWords.cleared([fern]));
       expect(file.cell(fern, file.rowOf(fern, 'c1-t1', 'moles of solute'), at.entry)).toBe('0.06');

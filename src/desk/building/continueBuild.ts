@@ -219,8 +219,8 @@ function stepped(file: File, step: StepTaken): BuildState {
   const { book } = file;
   if (book !== undefined) file.book = { ...book, note: next.done < next.tasks.length ? JSON.stringify(next) : '' };
   const state = stateOf(next);
-  const { cleared } = next.wish;
-  return state.finished && cleared !== undefined ? { ...state, late: deskWords.cleared(cleared) } : state;
+  const { cleared = [] } = next.wish;
+  return state.finished && cleared.length > 0 ? { ...state, late: deskWords.cleared(cleared) } : state;
 }
 
 /** What the script answered to a step: what it has read, how far the build is, and what was typed too late. */

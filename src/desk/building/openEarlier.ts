@@ -48,6 +48,6 @@ export function* openEarlier(
     opens: true,
     wakes,
     takesPeople,
-    ...(cleared.length === 0 ? {} : { cleared }),
+    cleared,
   });
 }

@@ -16,7 +16,7 @@ export function aboutAway(book: Book, { kind, className, lesson = '' }: SheetRol
     keys: found?.keys ?? [],
     entries: entriesIn(found?.reading),
     day: book.today,
-    ...(cleared ? { cleared } : {}),
+    cleared,
     ...lessonAbout(limited),
   } satisfies AwayNote);
 }

@@ -30,7 +30,7 @@ export function linesAway(away: readonly SheetAway[]): readonly LessonLine[] {
       classes: notes.map(({ className }) => className),
       entries: notes.reduce((sum, { entries }) => sum + entries, 0),
       invented: notes.some(({ invented }) => invented),
-      ...(cleared.length === 0 ? {} : { cleared }),
+      cleared,
     };
   });
 }

@@ -15,7 +15,7 @@ export const donePage = (): OpenedPage =>
     read: everyClass,
     draw: (classes) => [
       element('p', { class: 'hint' }, texts.pages.done.about),
-      ...(classes.length === 0 ? [element('p', {}, texts.pages.done.none)] : classes.map(classTable)),
+      ...(classes.length === 0 ? [element('p', {}, texts.sheets.none)] : classes.map(classTable)),
     ],
   });
 

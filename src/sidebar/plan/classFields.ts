@@ -36,7 +36,7 @@ export function classFields({ classes, besides, changed, register, forget }: Cla
     control: countInput,
   });
   const checkCount = () =>
-    Number(countInput.value) === current.length ? '' : texts.plan.classCountRange(least, mostClasses);
+    Number(countInput.value) === current.length ? '' : texts.plan.countRange(least, mostClasses);
   const tell = () => {
     countInput.value = String(current.length);
     changed(current);

@@ -21,6 +21,7 @@ function earlierLesson(
   { id, classes, open }: { readonly id: string; readonly classes: LessonsView['classes']; readonly open: Open },
 ): HTMLElement {
   const { next } = texts;
+  const { cleared = [] } = line;
   const wanted = new Set(line.classes);
   const names = () => line.classes.filter((name) => wanted.has(name));
   const button = element('button', { type: 'button', class: 'act two' });
@@ -40,7 +41,7 @@ function earlierLesson(
     'section',
     { class: 'notice' },
     element('p', {}, `${lessonWords(line)}: ${next.count(line.entries)}`),
-    line.cleared && element('p', { class: 'hint' }, deskWords.cleared(line.cleared)),
+    cleared.length > 0 && element('p', { class: 'hint' }, deskWords.cleared(cleared)),
     // One class needs no tick.
     line.classes.length > 1 && ticks,
     people,
