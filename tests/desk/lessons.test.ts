@@ -308,7 +308,13 @@ describe('an earlier lesson', () => {
         [`${days.second}.1`, [fern]],
         ['2026-03-02.1', [moss]],
       ]);
+      // Two lessons are in use: none of their sheets bears a day, and Plan and Prepare of this one have a number.
+      const inUse = () =>
+        file.state.sheets.flatMap(({ tag, name }) => (tag !== null && tag.state !== 'away' ? [name] : []));
+      expect(inUse()).toEqual(expect.arrayContaining(['Plan', 'Plan 2', 'Prepare', 'Prepare 2', fern, moss]));
+      expect(inUse().filter((name) => /lesson/.test(name))).toEqual([]);
       file.finish(file.call('openEarlier', '2026-03-02.1', [moss]));
+      expect(file.names().filter((name) => /lesson.*lesson/.test(name) || / \d$/.test(name))).toEqual([]);
       expect(file.cell(moss, file.rowOf(moss, 'c2-t1', 'molar mass'), at.entry)).toBe('');
       expect(lessonsInUse(bookOf(file)).map(({ id }) => id)).toEqual(['2026-03-02.1']);
       expect(planLines()).toHaveLength(3);

@@ -17,6 +17,7 @@ import { bookOpened } from './bookOpened.ts';
 import { type BuildNote, type BuildWish, noteIn, stateOf } from './buildNote.ts';
 import { nameOf, newNote } from './buildTasks.ts';
 import { lessonWanted } from './lessonWanted.ts';
+import { tabNow } from './tabNow.ts';
 
 /** The first step of a build, from a file that was just read. */
 export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outcome<BuildState>> {
@@ -42,6 +43,7 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
   const answer = yield* ask('applySheet', {
     plan,
     keptName: deskWords.keptName(name, note.stamp),
+    ...tabNow(book, there),
     replace: replacesPlan,
     seen: seenOf(there),
     read: { kinds: ['plan'] },

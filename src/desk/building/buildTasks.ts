@@ -118,7 +118,7 @@ const leaving = (
   book: Book,
   { sheet, lesson, instead }: { readonly sheet: number; readonly lesson: string; readonly instead: SheetRole },
 ): LeavingTask => {
-  const tab = book.sheets.find(({ id }) => id === sheet)?.name ?? '';
+  const tab = deskWords.nameBefore(book.sheets.find(({ id }) => id === sheet)?.name ?? '');
   return { sheet, keptName: deskWords.awayName(tab, begunOn(lesson)), instead, tab };
 };
 

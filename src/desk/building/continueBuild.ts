@@ -1,13 +1,10 @@
 import type { ApplyWish, LastTouch, SheetKind, SheetWish, StepReading } from '../../host/calls.ts';
-import { freeName } from '../../workbook/freeName.ts';
 import { teamsOf } from '../../workbook/planWorkbook.ts';
-import { recognisedSheet } from '../../workbook/recognisedSheet.ts';
-import { tabName } from '../../workbook/sheetNames.ts';
 import type { SheetPlan } from '../../workbook/workbook.ts';
 import { ask, type Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import { allKinds, buildKinds, type File, noted } from '../file/look.ts';
-import { cellsOf, sheetInUse, sheetsInUse, sheetToRead } from '../file/sheets.ts';
+import { sheetInUse, sheetsInUse, sheetToRead } from '../file/sheets.ts';
 import { attempt, seenOf } from '../file/writing.ts';
 import { aboutAway } from '../lesson/aboutAway.ts';
 import { lessonBook } from '../lesson/lessonsInFile.ts';
@@ -26,6 +23,7 @@ import { peopleGoingAlong } from './peopleGoingAlong.ts';
 import { sampleEntries } from './sampleEntries.ts';
 import { samplePollEntries } from './samplePollEntries.ts';
 import { classNameNow, sheetPlan } from './sheetPlan.ts';
+import { tabNow } from './tabNow.ts';
 
 /** A step more, from the Plan as it stands in the file, until finished; also of a build that another page left. */
 export const continueBuild = (file: File): Work<Outcome<BuildState>> =>
@@ -109,12 +107,14 @@ const small: readonly SheetKind[] = ['help', 'prepare', 'progress', 'poll'];
  * The sheet that is next and the small ones behind it. Behind a class only where its sheet stands and keeps its name, since
  * formulas name it.
  */
-function tasksOfStep({ tasks, done: built }: BuildNote, staysNamed: boolean): readonly BuildTask[] {
+function tasksOfStep({ tasks, done: built, wish }: BuildNote, staysNamed: boolean): readonly BuildTask[] {
   const [first, ...later] = tasks.slice(built);
   if (first === undefined) return [];
   if (!staysNamed) return [first];
   const end = later.findIndex(
-    ({ role, aside, leaves }) => (aside ?? leaves) !== undefined || !small.includes(role.kind),
+    // One that comes back gets its name in a step of its own.
+    ({ role: { kind }, aside, leaves }) =>
+      (aside ?? leaves) !== undefined || !small.includes(kind) || (wish.opens === true && kind === 'prepare'),
   );
   return [first, ...later.slice(0, end < 0 ? later.length : end)];
 }
@@ -127,8 +127,8 @@ function* buildSheets(file: File, { book, note, task }: Step): Work<Outcome<Buil
   const isClass = task.role.kind === 'class';
   // A class that was removed from the Plan meanwhile keeps the sheet it has.
   if (isClass && className === undefined) return done(stepped(file, { book, note, made: false, steps: 1 }));
-  const renaming = isClass ? renamedTab(book, { task, className: className ?? '' }) : {};
-  const staysNamed = !isClass || (renaming.tab === undefined && sheetInUse(book, task.role) !== undefined);
+  const renaming = tabNow(book, sheetInUse(book, task.role), className);
+  const staysNamed = renaming.tab === undefined && (!isClass || sheetInUse(book, task.role) !== undefined);
   const tasks = tasksOfStep(note, staysNamed);
   const [first, ...also] = tasks.map((one) => sheetWish({ book, note, task: one, lesson, places: reading.places }));
   if (first === undefined) return done(stateOf(note));
@@ -229,18 +229,6 @@ function taken(file: File, { reading, late }: StepReading, step: StepTaken): Bui
   const state = stepped(file, step);
   if (late === undefined) return state;
   return { ...state, late: [deskWords.late(late), ...(state.late === undefined ? [] : [state.late])].join(' ') };
-}
-
-/** A tab that is still called as its class was follows the name of the class. */
-function renamedTab(
-  book: Book,
-  { task, className }: { readonly task: BuildTask; readonly className: string },
-): Pick<ApplyWish, 'tab'> {
-  const sheet = sheetInUse(book, task.role);
-  const before = recognisedSheet(cellsOf(sheet))?.className ?? '';
-  if (sheet === undefined || before === '' || before === className || sheet.name !== tabName(before)) return {};
-  const others = book.sheets.filter(({ id }) => id !== sheet.id).map(({ name }) => name);
-  return { tab: { was: sheet.name, now: freeName(tabName(className), others) } };
 }
 
 function entriesOf({
