@@ -302,6 +302,7 @@ describe('the next lesson', () => {
     away: [{ ...line('2026-02-16', second, fourth), cleared: [second] }],
     classes: builtLesson.setup.classes.map((one, place) => ({
       ...one,
+      keys: [`c${place + 1}-t1`],
       lesson: '2026-03-02.1',
       begun: '2026-03-02',
       people: place === 0 ? 7 : 2,
@@ -343,7 +344,7 @@ describe('the next lesson', () => {
     const { classes, settings } = setup as Setup;
     expect(classes).toEqual(builtLesson.setup.classes);
     expect(settings.seed).toBe(String(Number(builtLesson.setup.settings.seed) + 1));
-    expect(wish).toEqual({ takesPeople: false });
+    expect(wish).toEqual({ takesPeople: false, knows: ['c1-t1', 'c2-t1'] });
   });
 
   it('leaves out a class without its tick, keeps the numbers without theirs, and counts the people it takes out', async () => {
@@ -371,7 +372,7 @@ describe('the next lesson', () => {
       [fourth, builtLesson.setup.classes[1]?.teams.length],
     ]);
     expect((setup as Setup).settings.seed).toBe(builtLesson.setup.settings.seed);
-    expect(wish).toEqual({ takesPeople: true });
+    expect(wish).toEqual({ takesPeople: true, knows: ['c1-t1', 'c2-t1'] });
   });
 
   it('has the earlier ones behind a press, each with one more to open it for the classes that are ticked', async () => {

@@ -20,7 +20,10 @@ import { continueBuild } from './continueBuild.ts';
 export function* nextLesson(
   file: File,
   given: unknown,
-  { takesPeople = false }: { readonly takesPeople?: boolean } = {},
+  {
+    takesPeople = false,
+    knows,
+  }: { readonly takesPeople?: boolean; readonly knows?: readonly string[] | undefined } = {},
   answers: BuildAnswers = {},
 ): Work<Outcome<BuildState>> {
   const setup = readSetup(given);
@@ -35,7 +38,8 @@ export function* nextLesson(
   });
   if (!another.ok) return another;
   const removesSample = answers.sample === 'remove';
-  return yield* beginNext(file, book.value, { setup: setup.value, sample: false, answers, takesPeople, removesSample });
+  const wish = { setup: setup.value, sample: false, answers, takesPeople, removesSample, knows };
+  return yield* beginNext(file, book.value, wish);
 }
 
 export function* beginNext(

@@ -10,6 +10,7 @@ import { classColumns as at } from '../../workbook/layout.ts';
 import { obstaclesIn } from '../../workbook/obstaclesIn.ts';
 import { percentErrors } from '../../workbook/percentErrors.ts';
 import { words } from '../../workbook/words.ts';
+import { checksAreWritten } from '../../workbook/writtenChecks.ts';
 import type { Book } from '../file/book.ts';
 import { cellsOf } from '../file/sheets.ts';
 import { planInFile } from '../lesson/planInFile.ts';
@@ -70,8 +71,9 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
   const cells = inTodaysColumns(cellsOf(sheet));
   /** What stands above the boxes of a team. */
   const toldAbove = (row: number) => cells[row - 1]?.[at.task - 1];
-  const inTheWay = reading.blocks.flatMap((block) =>
-    obstaclesIn(block, cellsOf(sheet)).map(({ cell, text }) => deskWords.inTheWay({ cell, text, team: block.team })),
+  const ofOne = checksAreWritten(cellsOf(sheet));
+  const inTheWay = reading.blocks.flatMap(({ team, ...block }) =>
+    obstaclesIn(block, cellsOf(sheet)).map(({ cell, text }) => deskWords.inTheWay({ cell, text, team, ofOne })),
   );
   return done({
     className: name,
