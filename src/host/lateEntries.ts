@@ -8,7 +8,6 @@ import type { LateSent, OwnLeft } from './calls.ts';
 import { carryEntries } from './carryEntries.ts';
 import { carryOwn } from './carryOwn.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
-import { isNamed, nameOf } from './namedLine.ts';
 import { type OwnSheet, otherSheets, ownSheets, sheetInUse } from './ownSheets.ts';
 import { isNamed, nameOf } from './rowNames.ts';
 import { valuesOf } from './valuesOf.ts';
