@@ -45,7 +45,18 @@ const pixelsOf = (size: number): number => Math.max(10, Math.round((size / 10) *
 
 let byLetter: ReadonlyMap<string, number> | undefined;
 
-function widthOf(text: string): number {
+/** The same words stand in the rows of every team. */
+const known = new Map<string, number>();
+
+function widthOf(word: string): number {
+  const found = known.get(word);
+  if (found !== undefined) return found;
+  const width = measured(word);
+  known.set(word, width);
+  return width;
+}
+
+function measured(text: string): number {
   byLetter ??= new Map(widths.flatMap(([wide, letters]) => [...letters].map((letter) => [letter, wide] as const)));
   let hundredths = 0;
   for (const letter of text) hundredths += byLetter.get(letter) ?? widest;
