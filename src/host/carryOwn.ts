@@ -1,8 +1,8 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { columnIn, inTodaysColumns } from '../workbook/classCells.ts';
 import { columnLetters } from '../workbook/reference.ts';
-import { isNamed, nameOf } from './lateEntries.ts';
 import type { OwnSheet } from './ownSheets.ts';
+import { isNamed, nameOf } from './rowNames.ts';
 import type { Sheet } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { makeRoom } from './writeSheet.ts';

@@ -8,7 +8,9 @@ import type { LateSent, OwnLeft } from './calls.ts';
 import { carryEntries } from './carryEntries.ts';
 import { carryOwn } from './carryOwn.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
+import { isNamed, nameOf } from './namedLine.ts';
 import { type OwnSheet, otherSheets, ownSheets, sheetInUse } from './ownSheets.ts';
+import { isNamed, nameOf } from './rowNames.ts';
 import { valuesOf } from './valuesOf.ts';
 
 type Cells = readonly (readonly CellValue[])[];
@@ -30,9 +32,6 @@ interface Taken {
 const property = 'labrow.taken';
 const pieceLength = 8000;
 const typed = [at.entry, at.help, at.who] as const;
-export const nameOf = (line: readonly CellValue[]): string =>
-  `${cellText(line[at.key - 1])} ${cellText(line[at.step - 1])}`;
-export const isNamed = (line: readonly CellValue[]): boolean => cellText(line[at.key - 1]) !== '';
 
 /** Notes what a class sheet holds at the moment when its entries are taken; an earlier moment counts. */
 export function noteTaken({ store }: FileInRun, old: OwnSheet, cells: Cells, columns = cells[0]?.length ?? 0): void {

@@ -1,0 +1,10 @@
+import type { CellValue } from '../measurement/cellValue.ts';
+import { cellText } from '../workbook/cellText.ts';
+import { classColumns as at } from '../workbook/layout.ts';
+
+/** Team and step of a row of a class sheet, in today's columns. */
+export const nameOf = (line: readonly CellValue[]): string =>
+  `${cellText(line[at.key - 1])} ${cellText(line[at.step - 1])}`;
+
+/** Whether it is a row of ours at all. */
+export const isNamed = (line: readonly CellValue[]): boolean => cellText(line[at.key - 1]) !== '';
