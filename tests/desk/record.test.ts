@@ -268,7 +268,7 @@ describe('what the record of today says', () => {
     fillRow(file, { sheet: moss, key: 'c2-t1', step: 'molar mass' }, { entry: '119.00', check: 'on target' });
     const { classes } = valueIn(file.call('readRecord'));
     expect(classes.map(({ names }) => names.present)).toEqual([['Heron'], ['Newt']]);
-    expect(classes.map(({ hasEntriesToday }) => hasEntriesToday)).toEqual([true, false]);
+    expect(classes.map(({ hasEntriesToday }) => hasEntriesToday)).toEqual([true, true]);
     expect(classes[0]?.proposal.present).toContain(recordWords.ofTeams({ some: 1, all: 2 }));
   });
   it('names who is absent: teams by the Plan, people by the cell of their team', () => {
@@ -352,6 +352,17 @@ describe('what the record of today says', () => {
     valueIn(save([entryOf(fern, { day: '2026-03-01' })]));
     expect(due()).toEqual([fern]);
     valueIn(save([entryOf(fern)]));
+    expect(due()).toEqual([]);
+  });
+  it('is due at once where no entry has a time, on the day that the lesson was begun', () => {
+    const due = () => valueIn(file.call('recordDue')).due;
+    fillRow(file, { sheet: moss, key: 'c2-t1', step: 'molar mass' }, { entry: '119.00', check: 'on target' });
+    expect(due()).toEqual([moss]);
+    // A week later nobody can say of what day it is.
+    Object.assign(file.state, { today: '2026-03-09', now: Date.parse('2026-03-09T10:00:00Z') });
+    expect(due()).toEqual([]);
+    Object.assign(file.state, { today: '2026-03-02', now: Date.parse('2026-03-02T10:00:00Z') });
+    valueIn(save([entryOf(moss)]));
     expect(due()).toEqual([]);
   });
   describe('the reminder of a class that has gone', () => {

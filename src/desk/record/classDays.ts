@@ -22,7 +22,7 @@ export interface ClassDayFound extends ClassDay {
   /** Id of the activity that its rows were built for; unknown for sheets of earlier versions. */
   readonly builtFor?: string;
   readonly hasEntriesToday: boolean;
-  /** Milliseconds since 1970 of the latest entry of today; left out where there is none. */
+  /** Milliseconds since 1970 of the latest entry of today; left out where there is none, or none has a time. */
   readonly lastEntryToday?: number;
 }
 
@@ -69,6 +69,8 @@ export function classDays(book: Book): readonly ClassDayFound[] {
     const entriesToday = steps.flatMap(({ lastEntry }) =>
       lastEntry !== undefined && isToday(lastEntry) ? [lastEntry] : [],
     );
+    // Where no trigger runs for those who type, nothing has a time: on the day a lesson was begun it can only be of today.
+    const hasUntimed = !hasTimes && book.begun === day && steps.some(({ entry }) => entry !== '');
     return [
       {
         day,
@@ -85,7 +87,7 @@ export function classDays(book: Book): readonly ClassDayFound[] {
         keys,
         ...(source.tag.activity === undefined ? {} : { builtFor: source.tag.activity }),
         goesOn,
-        hasEntriesToday: entriesToday.length > 0,
+        hasEntriesToday: entriesToday.length > 0 || hasUntimed,
         ...(entriesToday.length === 0 ? {} : { lastEntryToday: Math.max(...entriesToday) }),
         ...(exit === undefined || exit.answered === 0 ? {} : { exit: { answered: exit.answered, right: exit.right } }),
         teams: blocks.map((block) => ({

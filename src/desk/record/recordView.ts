@@ -41,9 +41,11 @@ const minutesAfterClass = 20;
 export function recordDue(book: Book): Outcome<RecordDueView> {
   const reading = recordInFile(book)?.reading;
   const open = lessonDays(book).flatMap((found) => {
-    const { className, lastEntryToday } = found;
-    if (lastEntryToday === undefined || (reading !== undefined && rowFor(reading, found) !== undefined)) return [];
-    return [{ className, minutesLeft: minutesAfterClass - (book.now - lastEntryToday) / 60_000 }];
+    const { className, hasEntriesToday, lastEntryToday } = found;
+    if (!hasEntriesToday || (reading !== undefined && rowFor(reading, found) !== undefined)) return [];
+    // Of entries without a time nobody can say how long ago the last one was: early is better than never.
+    const sinceLast = lastEntryToday === undefined ? minutesAfterClass : (book.now - lastEntryToday) / 60_000;
+    return [{ className, minutesLeft: minutesAfterClass - sinceLast }];
   });
   const atWork = open.filter(({ minutesLeft }) => minutesLeft > 0).map(({ minutesLeft }) => minutesLeft);
   return done({
