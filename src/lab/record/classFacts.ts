@@ -158,7 +158,10 @@ function hard(present: readonly TeamDay[]): string {
       ({ scored, check, entry, lookAt }) => scored && check === 'not yet' && entry !== '' && !sendsElsewhere(lookAt),
     ),
   );
-  const slipOf = ({ lookAt }: StepDay) => slipSaid(lookAt)?.slip;
+  const slipOf = ({ lookAt }: StepDay) => {
+    const said = slipSaid(lookAt);
+    return said !== undefined && 'slip' in said ? said.slip : undefined;
+  };
   const named = (steps: readonly StepDay[]) => [
     ...new Set(steps.flatMap((step) => slipOf(step) ?? []).map(slipInRecord)),
   ];
