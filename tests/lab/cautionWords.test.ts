@@ -111,7 +111,7 @@ describe('cautionWords', () => {
     [
       'KBr',
       '0.300',
-      'potassium bromide, solid: Warning. Irritates eyes.\n0.300 mol/L: handle with care.\nWear goggles and gloves. Leftovers: waste beaker, then drain with plenty of water. Unsure? Ask your teacher; the safety data sheet decides.',
+      'Potassium bromide, solid: Warning. Irritates eyes.\n0.300 mol/L: handle with care.\nWear goggles and gloves. Leftovers: waste beaker, then drain with plenty of water. Unsure? Ask your teacher; the safety data sheet decides.',
     ],
     [
       'XeF2',
@@ -121,7 +121,7 @@ describe('cautionWords', () => {
     [
       'NaOH',
       '2.00',
-      'sodium hydroxide, solid: Danger. Burns skin and eyes, corrodes metal.\n2.00 mol/L: Danger. Burns skin and eyes.\nWear goggles, gloves, lab coat. Dissolve it slowly in cold water. Leftovers, rinsings: waste beaker, never the drain. Unsure? Ask your teacher; the safety data sheet decides.',
+      'Sodium hydroxide, solid: Danger. Burns skin and eyes, corrodes metal.\n2.00 mol/L: Danger. Burns skin and eyes.\nWear goggles, gloves, lab coat. Dissolve it slowly in cold water. Leftovers, rinsings: waste beaker, never the drain. Unsure? Ask your teacher; the safety data sheet decides.',
     ],
     [
       'CoCl2·6H2O',

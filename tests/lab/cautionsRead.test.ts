@@ -174,7 +174,7 @@ describe('cautions of what is handled', () => {
       const words = readIn(id, { formula: 'NaOH', [given]: '0.300' }).split(/\n|(?<=\.) (?=0\.300 mol)/);
       expect([id, words[0]]).toEqual([
         id,
-        expect.stringMatching(/^(sodium hydroxide|NaOH), solid: Danger\. Burns skin and eyes/),
+        expect.stringMatching(/^(Sodium hydroxide|NaOH), solid: Danger\. Burns skin and eyes/),
       ]);
       expect([id, words[1]]).toMatchObject([id, expect.stringMatching(/^0\.300 mol\/L: Warning\./)]);
     }
@@ -188,7 +188,7 @@ describe('cautions of what is handled', () => {
   it('are those of the substance itself where the strength cannot be read or is missing', () => {
     for (const stock of ['', 'strong', '4 g', '-1']) {
       expect(readIn('dilution', { formula: 'NaOH', 'stock molarity': stock })).toMatch(
-        /^(sodium hydroxide|NaOH)(, -1 mol\/L)?: Danger\. Burns skin and eyes/m,
+        /^(Sodium hydroxide|NaOH)(, -1 mol\/L)?: Danger\. Burns skin and eyes/m,
       );
     }
     const bottle = { formula: 'formula', massPercent: 'share' };
@@ -197,7 +197,7 @@ describe('cautions of what is handled', () => {
 
   it('keep what was typed, with its unit and its decimal mark', () => {
     expect(readIn('dilution', { formula: 'HCl', 'stock molarity': '4000 mmol/L' })).toContain(
-      'hydrochloric acid, 4000 mmol/L: Warning.',
+      'Hydrochloric acid, 4000 mmol/L: Warning.',
     );
     const comma = cautionWords({
       substance: { formula: 'formula', molarity: 'molarity' },
@@ -205,11 +205,11 @@ describe('cautions of what is handled', () => {
       decimalMark: 'comma',
       studentsDilute: false,
     });
-    expect(comma).toContain('hydrochloric acid, 4,00 mol/L: Warning.');
+    expect(comma).toContain('Hydrochloric acid, 4,00 mol/L: Warning.');
   });
 
   it('are never weaker than what is handled: every stronger solution of a listed substance keeps the signal word', () => {
-    const order = [/^[^:]*(: (not|staff)|\. )/, /^[^:]*: Warning/, /^[^:]*: Danger/];
+    const order = [/^[^:]*(: (handle|treat|staff)|\. )/, /^[^:]*: Warning/, /^[^:]*: Danger/];
     for (const { formula = '' } of readCsv('tests/published/reagents.csv')) {
       const ranks = ['0.001', '0.01', '0.1', '0.5', '1', '3', '6', '12'].map((stock) => {
         const [head = ''] = readIn('dilution', { formula, 'stock molarity': stock }).split('\n');

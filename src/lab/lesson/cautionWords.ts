@@ -191,9 +191,9 @@ const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${wo
 
 function sentences({ what, marks, effects }: FormLine): string {
   const head = [what, marks.join(', ')].filter((part) => part !== '').join(': ');
-  return [what.startsWith(tickTexts.solid) ? capital(head) : head, capital(effects)]
+  return [head, effects]
     .filter((part) => part !== '')
-    .map((part) => `${part}.`)
+    .map((part) => `${capital(part)}.`)
     .join(' ');
 }
 
