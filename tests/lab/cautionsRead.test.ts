@@ -215,6 +215,7 @@ describe('cautions of what is handled', () => {
         const [head = ''] = readIn('dilution', { formula, 'stock molarity': stock }).split('\n');
         return order.findIndex((word) => word.test(head));
       });
+      expect([formula, Math.min(...ranks) >= 0]).toEqual([formula, true]);
       expect([formula, ranks]).toEqual([formula, [...ranks].sort((one, other) => one - other)]);
     }
   });
