@@ -8257,13 +8257,15 @@ var solutionVolumeEntry = {
 };
 return { entry: solutionVolumeEntry };
 },
-// Part host/countedEntry: workbook/cellText, workbook/layout
-"host/countedEntry"(part) {
+// Part workbook/layout: workbook/cellText, workbook/countedEntry
+"workbook/layout"(part) {
 // From workbook
 function cellText(cell) {
 	if (cell === null || cell === void 0 || cell instanceof Date) return "";
 	return String(cell).trim();
 }
+
+function countedEntry(entry) { return `“${entry}`; }
 
 var layoutVersion = 4;
 var classColumns = {
@@ -8282,10 +8284,7 @@ var pollColumns = { row: 1, day: 2, className: 3, from: 4, firstStatement: 5, op
 var pollRows = { title: 1, invented: 6, firstCount: 8, headings: 13, firstAnswer: 14 };
 var pollMarker = "Labrow poll";
 
-// From host
-function countedEntry(entry) { return `“${entry}`; }
-
-return { cellText, layoutVersion, classColumns, countedColumn, classMarker, classRows, checksMark, cautionRows, prepareCells, pollColumns, pollRows, pollMarker, countedEntry };
+return { cellText, countedEntry, layoutVersion, classColumns, countedColumn, classMarker, classRows, checksMark, cautionRows, prepareCells, pollColumns, pollRows, pollMarker };
 },
 // Part host/words: host/spreadsheet, workbook/restWords, workbook/scratchSheet
 "host/words"(part) {
@@ -8400,9 +8399,9 @@ var hostWords = {
 
 return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, boxAround, recalculateEveryMinute, documentVisibility, restWords, scratchSheet, hostWords };
 },
-// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 56 more
+// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 58 more
 "desk"(part) {
-const { cautionRows, cellText, checksMark, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("host/countedEntry");
+const { cautionRows, cellText, checksMark, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("workbook/layout");
 const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, restWords, scratchSheet, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
 
 const { checkHeadings, closedRow } = part("lab/texts/feedback");
@@ -8563,6 +8562,30 @@ function columnIn(cells, column) { return column - (classShift(cells) ?? 0); }
 function inTodaysColumns(cells) { return classShift(cells) === earlierShift ? cells.map(([first, ...rest]) => [first ?? "", "", ...rest]) : cells; }
 function layoutIn(cells) { return Number(cellText(cells[0]?.[classColumns.step - 1])) || 0; }
 
+function digest(text) {
+	const { imul } = Math;
+	const { length } = text;
+	let one = 2166136261 | 0;
+	let other = 16777619;
+	for (let at = 0; at < length; at += 1) {
+		const code = text.charCodeAt(at);
+		one = imul(one ^ code, 16777619);
+		other = (other << 5) - other + code | 0;
+	}
+	return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${length}`;
+}
+
+function columnLetters(column) {
+	let letters = "";
+	for (let rest = column; rest > 0; rest = Math.floor((rest - 1) / 26)) {
+		letters = String.fromCharCode(65 + (rest - 1) % 26) + letters;
+	}
+	return letters;
+}
+function areaName({ row, column, rows, columns }) { return `${columnLetters(column)}${row}:${columnLetters(column + columns - 1)}${row + rows - 1}`; }
+function onSheet(sheetName, reference) { return `'${sheetName.split("'").join("''")}'!${reference}`; }
+function literal(words2) { return `"${words2.split('"').join('""')}"`; }
+
 // From lab/texts
 var membersTexts = {
 	heading: "Your names", earlierHeading: "Who", absent: "not here today", helps: "helps where needed",
@@ -8580,8 +8603,8 @@ function carriedEntries({ plan, from: given, to }) {
 	const { relettered } = plan;
 	const lettersBefore = relettered !== void 0 && isClass && layoutIn(from) < relettered.since ? relettered : void 0;
 	const carriedAs = (value, place) => lettersBefore !== void 0 && place.column === lettersBefore.column && lettersBefore.rows.includes(place.row) ? `${lettersBefore.before}${cellText(value)}` : value;
-	const nameOf2 = (texts) => texts[0] === "" ? "" : JSON.stringify(texts);
-	const nameAt = (cells) => nameOf2(columns.map((column) => cellText(cells?.[column - 1])));
+	const nameOf3 = (texts) => texts[0] === "" ? "" : JSON.stringify(texts);
+	const nameAt = (cells) => nameOf3(columns.map((column) => cellText(cells?.[column - 1])));
 	const placesIn = (all) => {
 		const places = new Map();
 		all.forEach((cells, index) => {
@@ -8608,8 +8631,8 @@ function carriedEntries({ plan, from: given, to }) {
 		};
 		rows.forEach((texts, index) => {
 			const planned = firstRow + index;
-			const source = rowByName.get(nameOf2(texts));
-			const row = placeOf(nameOf2(texts), planned);
+			const source = rowByName.get(nameOf3(texts));
+			const row = placeOf(nameOf3(texts), planned);
 			if (source === void 0 || row === void 0 || !carries(plan, { row: planned, column })) {
 				close();
 				return;
@@ -8654,15 +8677,15 @@ var risky = /^[=+\-@']/;
 function isRisky(value) { return typeof value === "string" && risky.test(value); }
 function marked(value) { return `'${value}`; }
 function writeTexts(range, values, isFormula = () => false) {
-	const isText2 = (value, row, column) => isRisky(value) && !isFormula(row, column);
+	const isText3 = (value, row, column) => isRisky(value) && !isFormula(row, column);
 	const guarded2 = values.map(
-		(cells, row) => cells.map((value, column) => isText2(value, row, column) ? marked(value) : value ?? "")
+		(cells, row) => cells.map((value, column) => isText3(value, row, column) ? marked(value) : value ?? "")
 	);
 	range.setValues(guarded2);
 	const places = [];
 	values.forEach((cells, row) => {
 		cells.forEach((value, column) => {
-			if (isText2(value, row, column)) places.push({ row, column, value });
+			if (isText3(value, row, column)) places.push({ row, column, value });
 		});
 	});
 	if (places.length === 0) return;
@@ -8706,420 +8729,22 @@ function carryEntries({ sheet, plan, from }) {
 	}
 }
 
-function digest(text) {
-	const { imul } = Math;
-	const { length } = text;
-	let one = 2166136261 | 0;
-	let other = 16777619;
-	for (let at = 0; at < length; at += 1) {
-		const code = text.charCodeAt(at);
-		one = imul(one ^ code, 16777619);
-		other = (other << 5) - other + code | 0;
-	}
-	return `${(one >>> 0).toString(36)}-${(other >>> 0).toString(36)}-${length}`;
-}
-
-// From lab/record
-var firstRecordFields = [
-	"day", "className", "activity", "aim", "present", "finished", "wentWell", "hard", "poll", "next", "notes"
-];
-var recordFields = [...firstRecordFields, "substance", "concentrations"];
-
-// From lab/texts
-var recordLabels = {
-	day: "day", className: "class", activity: "activity", aim: "aim", present: "present", finished: "finished",
-	wentWell: "what went well", hard: "what was hard", poll: "poll", next: "next time", notes: "in your own words",
-	substance: "substance", concentrations: "concentrations"
-};
-var labelsBefore = { next: "what is next" };
-function isRecordLabel(field, text) { return text === recordLabels[field] || text !== "" && text === labelsBefore[field]; }
-
 // From workbook
-var sheetHeadings = {
-	plan: { setting: "setting", value: "value", key: "key", className: "class", team: "team" },
-	progress: { title: "Progress", now: "Now", done: "Done", count: "Steps" },
-	help: { title: "Help, in your own words", step: "step", level: "level", wording: "your own wording", link: "link" },
-	prepare: {
-		title: "Prepare", headings: ["For", "What", "Needed", "With spare", "Unit", "How and what to know"], mark: "prepare"
-	}
-};
-
-function recognisedSheet(cells) {
-	const found = kindOf(cells);
-	const lesson = cells.slice(0, 3).flatMap((line) => line.map(cellText)).find((mark) => /^\d{4}-\d\d-\d\d\.\d+$/.test(mark));
-	return found && lesson !== void 0 ? { ...found, lesson } : found;
-}
-function kindOf(cells) {
-	const at = (row, column) => cellText(cells[row - 1]?.[column - 1]);
-	if (at(1, 1) === scratchSheet.mark) return void 0;
-	const shift = classShift(cells);
-	if (shift !== void 0) {
-		const className = at(shift === 0 ? classRows.title : 1, classColumns.title);
-		return { kind: "class", className, layout: layoutIn(inTodaysColumns(cells)) };
-	}
-	if (at(1, pollColumns.marker) === pollMarker) return { kind: "poll", layout: 0 };
-	const has = (...headings) => cells.some((line) => headings.every((heading) => line.some((cell) => cellText(cell) === heading)));
-	const { plan, progress, help, prepare } = sheetHeadings;
-	if (has(plan.setting, plan.value) && has(plan.key, plan.className, plan.team)) return { kind: "plan", layout: 0 };
-	const isHeading = (line) => firstRecordFields.every((field) => line.some((cell) => isRecordLabel(field, cellText(cell))));
-	if (cells.some(isHeading)) return { kind: "record", layout: 0 };
-	if (at(1, 1) === help.title && has(help.step, help.level, help.wording, help.link))
-		return { kind: "help", layout: 0 };
-	if (at(1, 1) === prepare.title && has(...prepare.headings, prepare.mark)) return { kind: "prepare", layout: 0 };
-	if (at(1, 1) === progress.title && has(progress.now) && has(progress.done, progress.count)) {
-		return { kind: "progress", layout: 0 };
-	}
-	return void 0;
-}
+function takesComma(locale) { return /^en(_(US|GB|CA|AU|NZ|IE|IN))?$/.test(locale); }
 
 // From host
-var tagKey = "labrow-sheet";
-var keptKey = "labrow-kept";
-function isOwn(one) { return one.tag !== void 0; }
-function readTag(words2) {
-	try {
-		const tag = JSON.parse(words2);
-		return typeof tag === "object" && tag !== null && "kind" in tag ? tag : void 0;
-	} catch {
-		return void 0;
-	}
-}
-function tagByContents(one) {
-	const found = recognisedSheet(cellsRead(one));
-	if (found === void 0) return void 0;
-	const name2 = one.sheet.getName();
-	return { ...found, state: hostWords.isKeptName(name2) ? "kept" : hostWords.isAwayName(name2) ? "away" : "built" };
-}
-function ownSheets(file2) {
-	if (!file2.isKnown) lookUpTags(file2);
-	return file2.sheets.filter(isOwn).filter(({ tag }) => tag.state !== "kept");
-}
-function otherSheets(file2) {
-	const own = ownSheets(file2);
-	return file2.sheets.filter(
-		(one) => !own.some(({ id }) => id === one.id) && !isKept(file2, one) && one.sheet.getName() !== hostWords.deskSheet.name
-	);
-}
-function tagOf(file2, one) {
-	if (!file2.isKnown) lookUpTags(file2);
-	return one.tag;
-}
-function lookUpTags(file2) {
-	for (const [one, { entry, words: words2, tag }] of tagged(file2, tagKey)) Object.assign(one, { entry, words: words2, tag });
-	const filled = file2.sheets.filter(
-		(one) => one.tag === void 0 && !keptIds(file2).includes(one.id) && one.sheet.getLastRow() > 0
-	);
-	if (filled.length > 0) for (const [one, { tag }] of tagged(file2, keptKey)) one.tag ?? (one.tag = tag);
-	const inUse = new Set(file2.sheets.flatMap(({ tag }) => tag === void 0 || isOld(tag) ? [] : [roleName(tag)]));
-	for (const one of filled) {
-		const tag = one.tag === void 0 ? tagByContents(one) : void 0;
-		if (tag === void 0) continue;
-		if (!isOld(tag)) {
-			if (inUse.has(roleName(tag))) continue;
-			inUse.add(roleName(tag));
-		}
-		one.tag = tag;
-	}
-	file2.isKnown = true;
-}
-function tagged(file2, key) {
-	const entries = file2.spreadsheet.createDeveloperMetadataFinder().withKey(key).find();
-	const found = entries.map((entry) => {
-		const words2 = entry.getValue() ?? "";
-		return { entry, words: words2, tag: readTag(words2) };
+function clearWritten(sheet, { checks, spill }, present) {
+	const written = checks.flatMap(({ row, column, cells }) => {
+		const isWritten = cells[0]?.[0]?.kind === "formula" && present.formulas[row - 1]?.[column - 1] === "" && present.values[row - 1]?.[column - 1] === checkHeadings.check;
+		return isWritten ? spill.filter((area) => area.row === row && area.column === column) : [];
 	});
-	const places = new Map();
-	for (const one of found) {
-		const { tag, entry } = one;
-		const isNamed2 = tag?.sheet !== void 0 && found.filter((other) => other.tag?.sheet === tag.sheet).length === 1;
-		const named = isNamed2 ? sheetById(file2, tag.sheet) : void 0;
-		const place = named ?? sheetById(file2, entry.getLocation().getSheet()?.getSheetId());
-		if (place !== void 0 && !places.has(place)) places.set(place, one);
-	}
-	return places;
-}
-function writeTag(file2, one, wanted) {
-	const tag = { ...wanted, sheet: one.id };
-	const words2 = JSON.stringify(tag);
-	if (one.words !== words2) {
-		if (one.words === void 0) one.sheet.addDeveloperMetadata(tagKey, words2, documentVisibility());
-		else {
-			one.entry ?? (one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey));
-			one.entry?.setValue(words2);
-		}
-		one.words = words2;
-	}
-	one.tag = tag;
-	if (tag.state === "kept") noteKept(file2, one);
-}
-var keptProperty = "labrow.kept";
-function keptIds(file2) { return file2.store.read(keptProperty).split(" ").filter((id) => id !== "").map(Number); }
-function isKept(file2, one) {
-	const tag = tagOf(file2, one);
-	return tag === void 0 ? keptIds(file2).includes(one.id) : tag.state === "kept";
-}
-function noteKept(file2, one) {
-	one.entry ?? (one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey));
-	one.entry?.setKey(keptKey);
-	const ids = keptIds(file2);
-	if (!ids.includes(one.id)) file2.store.write(keptProperty, [...ids, one.id].join(" "));
-}
-function isOld({ state }) { return state !== "building" && state !== "built"; }
-function isOf(tag, role) { return roleName(tag) === roleName(role); }
-function sheetInUse(own, role) { return own.find(({ tag }) => !isOld(tag) && isOf(tag, role)); }
-function sheetLeaving(own, role) { return own.find(({ tag }) => tag.state === "leaving" && isOf(tag, role)); }
-function sheetAway(own, role) { return own.find(({ tag }) => tag.state === "away" && isOf(tag, role)); }
-function roleName({ kind, className = "", lesson = "" }) { return JSON.stringify([kind, className, lesson]); }
-
-var property = "labrow.taken";
-var pieceLength = 8e3;
-var typed = [classColumns.entry, classColumns.help, classColumns.who];
-function nameOf(line) { return `${cellText(line[classColumns.key - 1])} ${cellText(line[classColumns.step - 1])}`; }
-function isNamed(line) { return cellText(line[classColumns.key - 1]) !== ""; }
-function noteTaken({ store }, old, cells) {
-	const ids = takenIds(store);
-	if (old.tag.kind !== "class" || ids.includes(old.id)) return;
-	const rows = {};
-	for (const line of inTodaysColumns(cells).filter(isNamed)) {
-		const name2 = nameOf(line);
-		const sums = typed.map((column) => sumOf(cellText(line[column - 1])));
-		if (rows[name2] === void 0 && sums.some((sum) => sum !== "")) rows[name2] = sums;
-	}
-	const { className = "", lesson, activity = "" } = old.tag;
-	const words2 = JSON.stringify({ className, lesson, activity, rows });
-	let count = 0;
-	for (let from = 0; from < words2.length; from += pieceLength) {
-		store.write(`${property}.${old.id}.${count}`, words2.slice(from, from + pieceLength));
-		count += 1;
-	}
-	store.write(property, [...ids, old.id].join(" "));
-}
-function takenIds(store) { return store.read(property).split(" ").filter((id) => id !== "").map(Number); }
-function readTaken(store, id) {
-	let words2 = "";
-	for (let piece = 0; ; piece += 1) {
-		const part = store.read(`${property}.${id}.${piece}`);
-		if (part === "") break;
-		words2 += part;
-	}
-	try {
-		return JSON.parse(words2);
-	} catch {
-		return void 0;
-	}
-}
-function forget(store, id) {
-	const others = takenIds(store).filter((one) => one !== id);
-	if (others.length > 0) store.write(property, others.join(" "));
-	else store.remove(property);
-	for (let piece = 0; store.read(`${property}.${id}.${piece}`) !== ""; piece += 1) {
-		store.remove(`${property}.${id}.${piece}`);
-	}
-}
-function carryLate(file2) {
-	let carried = 0;
-	let left = 0;
-	let away = 0;
-	for (const id of takenIds(file2.store)) {
-		const old = sheetById(file2, id);
-		const taken = readTaken(file2.store, id);
-		if (old !== void 0 && taken !== void 0) {
-			const { className, lesson } = taken;
-			const target = sheetInUse(ownSheets(file2), { kind: "class", className, lesson });
-			const late = lateCells(inTodaysColumns(valuesOf(old.sheet)), taken);
-			const found = late.some((line) => line.some((cell) => cell !== "")) ? carryOne({ taken, target, late }) : none;
-			carried += found.carried;
-			if (old.tag?.state === "away") away += found.left;
-			else left += found.left;
-		}
-		forget(file2.store, id);
-	}
-	return { carried, left, away };
-}
-var none = { carried: 0, left: 0 };
-function lateCells(cells, { rows }) { return cells.map((line) => {
-	const kept = line.map(() => "");
-	if (!isNamed(line)) return kept;
-	const sums = rows[nameOf(line)];
-	typed.forEach((column, index) => {
-		const value = line[column - 1];
-		if (cellText(value) !== "" && sumOf(cellText(value)) !== (sums?.[index] ?? "")) kept[column - 1] = value;
-	});
-	if (kept.some((cell) => cell !== "")) {
-		kept[classColumns.key - 1] = line[classColumns.key - 1];
-		kept[classColumns.step - 1] = line[classColumns.step - 1];
-	}
-	return kept;
-}); }
-function carryOne({ taken, target, late }) {
-	const before = target === void 0 ? [] : valuesOf(target.sheet);
-	const isOther = target?.tag.activity !== void 0 && taken.activity !== "" && target.tag.activity !== taken.activity;
-	if (target !== void 0 && !isOther) {
-		const rows = before.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
-		const area = { row: 1, column: 1, rows: before.length, columns: classColumns.who };
-		carryEntries({
-			sheet: target.sheet,
-			plan: {
-				rowCount: before.length, role: target.tag,
-				identity: { firstRow: 1, columns: [classColumns.key, classColumns.step], rows }, carried: typed,
-				writable: [area], unprotected: []
-			},
-			from: late
-		});
-		target.cells = void 0;
-	}
-	const after = target === void 0 ? [] : valuesOf(target.sheet);
-	const standsIn = (cells, line, column) => cellText(cells.find((other) => nameOf(other) === nameOf(line))?.[column - 1]);
-	let carried = 0;
-	let left = 0;
-	for (const line of late.filter(isNamed)) {
-		for (const column of typed) {
-			const text = cellText(line[column - 1]);
-			if (text === "" || !isOther && standsIn(before, line, column) === text) continue;
-			if (!isOther && standsIn(after, line, column) === text) carried += 1;
-			else left += 1;
-		}
-	}
-	return { carried, left };
-}
-function sumOf(text) { return text === "" ? "" : digest(text); }
-
-// From workbook
-function isAtWork(shown) { return /^Loading|(\.\.\.|…)$/.test(shown); }
-
-function columnLetters(column) {
-	let letters = "";
-	for (let rest = column; rest > 0; rest = Math.floor((rest - 1) / 26)) {
-		letters = String.fromCharCode(65 + (rest - 1) % 26) + letters;
-	}
-	return letters;
-}
-function areaName({ row, column, rows, columns }) { return `${columnLetters(column)}${row}:${columnLetters(column + columns - 1)}${row + rows - 1}`; }
-function literal(words2) { return `"${words2.split('"').join('""')}"`; }
-
-function checksAreWritten(cells) { return cellText(cells[checksMark.row - 1]?.[checksMark.column - 1]) === checksMark.text; }
-
-var failed = /^#/;
-function obstaclesIn({ known, headingRow, closingRow }, cells) {
-	const [first, last] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
-	const check = cellText(cells[headingRow - 1]?.[first - 1]);
-	if (known || isAtWork(check)) return [];
-	const found = [];
-	const lastRow = checksAreWritten(cells) ? headingRow : closingRow;
-	for (let row = headingRow; row <= lastRow; row += 1) {
-		for (let column = first; column <= last; column += 1) {
-			const cell = cells[row - 1]?.[column - 1];
-			const text = cell instanceof Date ? cell.toISOString() : cellText(cell);
-			const isCheck = row === headingRow && column === first;
-			if (text === "" || isCheck && failed.test(text)) continue;
-			found.push({ row, column, cell: `${columnLetters(column)}${row}`, text });
-		}
-	}
-	return found;
+	if (written.length > 0) sheet.getRangeList(written.map(areaName)).setValue("");
 }
 
-var stateWords = [
-	{ word: "on target", state: "on target" }, { word: "close", state: "close" }, { word: "follows", state: "follows" },
-	{ word: "not yet", state: "not yet" }, { word: "unreadable", state: "unreadable" }, { word: "blank", state: "blank" },
-	{ word: "kept", state: "blank" }, { word: closedRow.check, state: "blank" }
-];
-
-var notYetKnown = "not yet known";
-var checkWords = stateWords.map(function({ word }) { return word; });
-function readClassSheet(found) {
-	const shift = classShift(found);
-	if (shift === void 0) return void 0;
-	const cells = inTodaysColumns(found);
-	const whoColumn = columnIn(found, classColumns.who);
-	const checkColumn = columnIn(found, classColumns.check);
-	const blocks = [];
-	let row = classRows.firstLink;
-	while (row <= cells.length) {
-		const key = textAt(cells, row, classColumns.key);
-		if (key === "" || textAt(cells, row, classColumns.step) !== "") {
-			row += 1;
-			continue;
-		}
-		const block = readBlock({ cells, headingRow: row, key });
-		blocks.push({ ...block, whoColumn, checkColumn });
-		row = block.closingRow + 1;
-	}
-	const firstBlock = blocks[0]?.headingRow ?? cells.length + 1;
-	const between = shift === 0 ? cautionRows + 1 : 0;
-	return { blocks, linkRows: Math.max(0, firstBlock - 1 - between - classRows.firstLink) };
-}
-function textAt(cells, row, column) { return cellText(cells[row - 1]?.[column - 1]); }
-function readBlock({ cells, headingRow, key }) {
-	const heading = textAt(cells, headingRow, classColumns.check);
-	const known = heading === checkHeadings.check || heading === restWords.checks;
-	const steps = [];
-	let closingRow = headingRow;
-	for (let row = headingRow + 1; row <= cells.length; row += 1) {
-		const rowKey = textAt(cells, row, classColumns.key);
-		if (rowKey === "") continue;
-		if (rowKey !== key) break;
-		closingRow = row;
-		const step = textAt(cells, row, classColumns.step);
-		if (step === "") break;
-		steps.push(readStep({ cells, row, key, step, known }));
-	}
-	const who = textAt(cells, headingRow, classColumns.who);
-	return {
-		key, team: textAt(cells, headingRow, classColumns.title), who: isInvitation(who) ? "" : who, headingRow, closingRow,
-		known, steps
-	};
-}
-function readStep({ cells, row, key, step, known }) {
-	const shown = textAt(cells, row, classColumns.check);
-	const check = shown.startsWith(restWords.before) ? shown.slice(restWords.before.length) : shown;
-	const tries = cells[row - 1]?.[classColumns.tries - 1];
-	const lastEntry = cells[row - 1]?.[classColumns.lastEntry - 1];
-	const help = Number(textAt(cells, row, classColumns.help));
-	return {
-		row, key, step, entry: textAt(cells, row, classColumns.entry),
-		check: known && (check === "" || checkWords.includes(check)) ? check : notYetKnown,
-		lookAt: known ? textAt(cells, row, classColumns.lookAt) : "",
-		hint: known ? textAt(cells, row, classColumns.hint) : "",
-		helpWanted: Number.isInteger(help) && help >= 0 && help <= 3 ? help : 0, who: textAt(cells, row, classColumns.who),
-		tries: typeof tries === "number" && Number.isFinite(tries) ? tries : 0,
-		lastEntry: isDate(lastEntry) ? lastEntry.getTime() : void 0
-	};
-}
-function isDate(cell) { return Object.prototype.toString.call(cell) === "[object Date]"; }
-
-// From host
-function moveAside(one) {
-	const cells = cellsRead(one);
-	const obstacles = (readClassSheet(cells)?.blocks ?? []).flatMap((block) => {
-		const found = obstaclesIn(block, cells);
-		const check = found.find(({ row, column }) => row === block.headingRow && column === block.checkColumn);
-		return check !== void 0 && one.sheet.getRange(check.row, check.column).getFormula() !== "" ? [] : found;
-	});
-	for (const { row, column, text } of obstacles) {
-		const cell = one.sheet.getRange(row, column);
-		const note = cell.getNote();
-		const words2 = hostWords.movedAside(cell.getFormula() || text);
-		if (!note.includes(words2)) cell.setNote(note === "" ? words2 : `${note}
-${words2}`);
-		cell.setValue("");
-	}
-	if (obstacles.length > 0) one.cells = void 0;
-	return obstacles;
-}
-
-function moveTab({ spreadsheet, sheets }, one, place = spreadsheet.getNumSheets()) {
-	const { sheet } = one;
-	if (sheet.getIndex() === place) return;
-	const shown = spreadsheet.getActiveSheet();
-	const selected = spreadsheet.getActiveRange();
-	const wasHidden = sheet.isSheetHidden();
-	spreadsheet.setActiveSheet(sheet);
-	spreadsheet.moveActiveSheet(place);
-	if (selected === null) spreadsheet.setActiveSheet(shown);
-	else spreadsheet.setActiveRange(selected);
-	if (wasHidden) sheet.hideSheet();
-	sheets.splice(sheets.indexOf(one), 1);
-	sheets.splice(place - 1, 0, one);
+function separatorIn(formulas) {
+	const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ""));
+	if (bare.some((formula) => formula.includes(";"))) return ";";
+	return bare.some((formula) => formula.includes(",")) ? "," : void 0;
 }
 
 // From workbook
@@ -9140,75 +8765,7 @@ function withSeparator(formulaText, separator) {
 	return written;
 }
 
-function takesComma(locale) { return /^en(_(US|GB|CA|AU|NZ|IE|IN))?$/.test(locale); }
-
 // From host
-function separatorIn(formulas) {
-	const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ""));
-	if (bare.some((formula) => formula.includes(";"))) return ";";
-	return bare.some((formula) => formula.includes(",")) ? "," : void 0;
-}
-
-function setToRest(file2, old, { instead = sheetInUse(ownSheets(file2), old.tag)?.id, say = hostWords.kept } = {}) {
-	const { kind } = old.tag;
-	if (kind !== "class" && kind !== "plan" && kind !== "poll") return;
-	const cells = kind === "class" ? valuesOf(old.sheet) : void 0;
-	if (cells !== void 0) restChecks(file2, old, cells);
-	const top = topOf(old, cells);
-	if (instead === void 0) {
-		writeTexts(top, [[say.alone]]);
-		return;
-	}
-	const link = `=${native("HYPERLINK", literal(`#gid=${instead}`), literal(say.withLink))}`;
-	const separator = takesComma(file2.locale()) ? "," : separatorIn(old.sheet.getDataRange().getFormulas());
-	top.setNumberFormat("General");
-	top.setValue(withSeparator(link, separator ?? ","));
-}
-function topOf({ sheet }, cells) { return cells !== void 0 && classShift(cells) === 0 ? sheet.getRange(classRows.headings, classColumns.task) : sheet.getRange(1, 1); }
-function wakeUp(one) {
-	const found = one.tag.kind === "class" ? checksOf(one, valuesOf(one.sheet)) : void 0;
-	found?.range.setNumberFormat("General");
-	found?.range.setValue("");
-}
-function checksOf({ sheet }, cells) {
-	const blocks = readClassSheet(cells)?.blocks ?? [];
-	const first = blocks[0];
-	const last = blocks[blocks.length - 1];
-	if (first === void 0 || last === void 0) return void 0;
-	const [check, hint] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
-	const range = sheet.getRange(first.headingRow, check, last.closingRow - first.headingRow + 1, hint - check + 1);
-	return { blocks, first, last, check, hint, range };
-}
-function restChecks(file2, old, cells) {
-	const found = checksOf(old, cells);
-	if (found === void 0) return;
-	const { blocks, first, last, check, hint, range } = found;
-	const formulas = range.getFormulas();
-	const formulaOf = ({ headingRow }) => formulas[headingRow - first.headingRow]?.[0] ?? "";
-	const formula = blocks.map(formulaOf).find((words3) => words3 !== "");
-	if (formula === void 0) return;
-	writeTag(file2, old, { ...old.tag, check: formula });
-	const words2 = cells.slice(first.headingRow - 1, last.closingRow).map((line) => line.slice(check - 1, hint));
-	for (const block of blocks.filter((one) => formulaOf(one) !== "")) {
-		const heading = words2[block.headingRow - first.headingRow];
-		if (heading !== void 0) heading[0] = hostWords.kept.checks;
-		for (const { row, check: word } of block.known ? block.steps : []) {
-			const line = words2[row - first.headingRow];
-			if (line !== void 0 && word !== "") line[0] = hostWords.kept.before(word);
-		}
-	}
-	range.setNumberFormat("@");
-	writeTexts(range, words2);
-}
-
-function clearWritten(sheet, { checks, spill }, present) {
-	const written = checks.flatMap(({ row, column, cells }) => {
-		const isWritten = cells[0]?.[0]?.kind === "formula" && present.formulas[row - 1]?.[column - 1] === "" && present.values[row - 1]?.[column - 1] === checkHeadings.check;
-		return isWritten ? spill.filter((area) => area.row === row && area.column === column) : [];
-	});
-	if (written.length > 0) sheet.getRangeList(written.map(areaName)).setValue("");
-}
-
 function writePlanned({ sheet, plan, blocks, present, separator }) {
 	const sheetId = sheet.getSheetId();
 	const input = (content) => inputOf({ content, sheetId, separator });
@@ -9554,6 +9111,524 @@ function protect(sheet, plan, stands2) {
 	if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
 }
 
+var marksAbove = 2;
+function carryOwn(old, target, width) {
+	const all = old.getRange(1, 1, old.getMaxRows(), old.getMaxColumns());
+	const found = all.getValues();
+	const formulas = inTodaysColumns(all.getFormulas());
+	const notes = inTodaysColumns(all.getNotes());
+	const there = target === void 0 ? [] : valuesOf(target.sheet);
+	const left = [];
+	const seen = [];
+	inTodaysColumns(found).forEach((line, down) => {
+		const name2 = isNamed(line) ? nameOf(line) : "";
+		const row = name2 === "" || seen.includes(name2) ? 0 : there.findIndex((one) => nameOf(one) === name2) + 1;
+		if (name2 !== "") seen.push(name2);
+		line.forEach((cell, right) => {
+			const isBeside = right >= width;
+			const value = isBeside || name2 === "" && seen.length > marksAbove ? cell : "";
+			const note = String(notes[down]?.[right] ?? "");
+			if (value === "" && note === "") return;
+			const place = { row, column: right + 1 + (isBeside ? (target?.tag.columns ?? width) - width : 0) };
+			const stays = row === 0 || value !== "" && formulas[down]?.[right] !== "";
+			if (stays || target === void 0 || !put(target.sheet, { ...place, value, note }))
+				left.push(`${columnLetters(columnIn(found, right + 1))}${down + 1}`);
+		});
+	});
+	return left;
+}
+function put(sheet, { row, column, value, note }) {
+	makeRoom(sheet, { rows: row, columns: column });
+	const cell = sheet.getRange(row, column);
+	const noted = cell.getNote();
+	const now = value === "" ? "" : String(cell.getValue());
+	if (now !== "" && now !== String(value) || noted !== "" && !noted.includes(note)) return false;
+	if (now !== String(value)) {
+		if (typeof value === "string") cell.setNumberFormat("@");
+		writeTexts(cell, [[value]]);
+	}
+	if (noted === "") cell.setNote(note);
+	return true;
+}
+
+// From lab/record
+var firstRecordFields = [
+	"day", "className", "activity", "aim", "present", "finished", "wentWell", "hard", "poll", "next", "notes"
+];
+var recordFields = [...firstRecordFields, "substance", "concentrations"];
+
+// From lab/texts
+var recordLabels = {
+	day: "day", className: "class", activity: "activity", aim: "aim", present: "present", finished: "finished",
+	wentWell: "what went well", hard: "what was hard", poll: "poll", next: "next time", notes: "in your own words",
+	substance: "substance", concentrations: "concentrations"
+};
+var labelsBefore = { next: "what is next" };
+function isRecordLabel(field, text) { return text === recordLabels[field] || text !== "" && text === labelsBefore[field]; }
+
+// From workbook
+var sheetHeadings = {
+	plan: { setting: "setting", value: "value", key: "key", className: "class", team: "team" },
+	progress: { title: "Progress", now: "Now", done: "Done", count: "Steps" },
+	help: { title: "Help, in your own words", step: "step", level: "level", wording: "your own wording", link: "link" },
+	prepare: {
+		title: "Prepare", headings: ["For", "What", "Needed", "With spare", "Unit", "How and what to know"], mark: "prepare"
+	}
+};
+
+function recognisedSheet(cells) {
+	const found = kindOf(cells);
+	const lesson = cells.slice(0, 3).flatMap((line) => line.map(cellText)).find((mark) => /^\d{4}-\d\d-\d\d\.\d+$/.test(mark));
+	return found && lesson !== void 0 ? { ...found, lesson } : found;
+}
+function kindOf(cells) {
+	const at = (row, column) => cellText(cells[row - 1]?.[column - 1]);
+	if (at(1, 1) === scratchSheet.mark) return void 0;
+	const shift = classShift(cells);
+	if (shift !== void 0) {
+		const className = at(shift === 0 ? classRows.title : 1, classColumns.title);
+		return { kind: "class", className, layout: layoutIn(inTodaysColumns(cells)) };
+	}
+	if (at(1, pollColumns.marker) === pollMarker) return { kind: "poll", layout: 0 };
+	const has = (...headings) => cells.some((line) => headings.every((heading) => line.some((cell) => cellText(cell) === heading)));
+	const { plan, progress, help, prepare } = sheetHeadings;
+	if (has(plan.setting, plan.value) && has(plan.key, plan.className, plan.team)) return { kind: "plan", layout: 0 };
+	const isHeading = (line) => firstRecordFields.every((field) => line.some((cell) => isRecordLabel(field, cellText(cell))));
+	if (cells.some(isHeading)) return { kind: "record", layout: 0 };
+	if (at(1, 1) === help.title && has(help.step, help.level, help.wording, help.link))
+		return { kind: "help", layout: 0 };
+	if (at(1, 1) === prepare.title && has(...prepare.headings, prepare.mark)) return { kind: "prepare", layout: 0 };
+	if (at(1, 1) === progress.title && has(progress.now) && has(progress.done, progress.count)) {
+		return { kind: "progress", layout: 0 };
+	}
+	return void 0;
+}
+
+// From host
+var tagKey = "labrow-sheet";
+var keptKey = "labrow-kept";
+function isOwn(one) { return one.tag !== void 0; }
+function readTag(words2) {
+	try {
+		const tag = JSON.parse(words2);
+		return typeof tag === "object" && tag !== null && "kind" in tag ? tag : void 0;
+	} catch {
+		return void 0;
+	}
+}
+function tagByContents(one) {
+	const found = recognisedSheet(cellsRead(one));
+	if (found === void 0) return void 0;
+	const name2 = one.sheet.getName();
+	return { ...found, state: hostWords.isKeptName(name2) ? "kept" : hostWords.isAwayName(name2) ? "away" : "built" };
+}
+function ownSheets(file2) {
+	if (!file2.isKnown) lookUpTags(file2);
+	return file2.sheets.filter(isOwn).filter(({ tag }) => tag.state !== "kept");
+}
+function otherSheets(file2) {
+	const own = ownSheets(file2);
+	return file2.sheets.filter(
+		(one) => !own.some(({ id }) => id === one.id) && !isKept(file2, one) && one.sheet.getName() !== hostWords.deskSheet.name
+	);
+}
+function tagOf(file2, one) {
+	if (!file2.isKnown) lookUpTags(file2);
+	return one.tag;
+}
+function lookUpTags(file2) {
+	for (const [one, { entry, words: words2, tag }] of tagged(file2, tagKey)) Object.assign(one, { entry, words: words2, tag });
+	const filled = file2.sheets.filter(
+		(one) => one.tag === void 0 && !keptIds(file2).includes(one.id) && one.sheet.getLastRow() > 0
+	);
+	if (filled.length > 0) for (const [one, { tag }] of tagged(file2, keptKey)) one.tag ?? (one.tag = tag);
+	const inUse = new Set(file2.sheets.flatMap(({ tag }) => tag === void 0 || isOld(tag) ? [] : [roleName(tag)]));
+	for (const one of filled) {
+		const tag = one.tag === void 0 ? tagByContents(one) : void 0;
+		if (tag === void 0) continue;
+		if (!isOld(tag)) {
+			if (inUse.has(roleName(tag))) continue;
+			inUse.add(roleName(tag));
+		}
+		one.tag = tag;
+	}
+	file2.isKnown = true;
+}
+function tagged(file2, key) {
+	const entries = file2.spreadsheet.createDeveloperMetadataFinder().withKey(key).find();
+	const found = entries.map((entry) => {
+		const words2 = entry.getValue() ?? "";
+		return { entry, words: words2, tag: readTag(words2) };
+	});
+	const places = new Map();
+	for (const one of found) {
+		const { tag, entry } = one;
+		const isNamed2 = tag?.sheet !== void 0 && found.filter((other) => other.tag?.sheet === tag.sheet).length === 1;
+		const named = isNamed2 ? sheetById(file2, tag.sheet) : void 0;
+		const place = named ?? sheetById(file2, entry.getLocation().getSheet()?.getSheetId());
+		if (place !== void 0 && !places.has(place)) places.set(place, one);
+	}
+	return places;
+}
+function writeTag(file2, one, wanted) {
+	const tag = { ...wanted, sheet: one.id };
+	const words2 = JSON.stringify(tag);
+	if (one.words !== words2) {
+		if (one.words === void 0) one.sheet.addDeveloperMetadata(tagKey, words2, documentVisibility());
+		else {
+			one.entry ?? (one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey));
+			one.entry?.setValue(words2);
+		}
+		one.words = words2;
+	}
+	one.tag = tag;
+	if (tag.state === "kept") noteKept(file2, one);
+}
+var keptProperty = "labrow.kept";
+function keptIds(file2) { return file2.store.read(keptProperty).split(" ").filter((id) => id !== "").map(Number); }
+function isKept(file2, one) {
+	const tag = tagOf(file2, one);
+	return tag === void 0 ? keptIds(file2).includes(one.id) : tag.state === "kept";
+}
+function noteKept(file2, one) {
+	one.entry ?? (one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey));
+	one.entry?.setKey(keptKey);
+	const ids = keptIds(file2);
+	if (!ids.includes(one.id)) file2.store.write(keptProperty, [...ids, one.id].join(" "));
+}
+function isOld({ state }) { return state !== "building" && state !== "built"; }
+function isOf(tag, role) { return roleName(tag) === roleName(role); }
+function sheetInUse(own, role) { return own.find(({ tag }) => !isOld(tag) && isOf(tag, role)); }
+function sheetLeaving(own, role) { return own.find(({ tag }) => tag.state === "leaving" && isOf(tag, role)); }
+function sheetAway(own, role) { return own.find(({ tag }) => tag.state === "away" && isOf(tag, role)); }
+function roleName({ kind, className = "", lesson = "" }) { return JSON.stringify([kind, className, lesson]); }
+
+var property = "labrow.taken";
+var pieceLength = 8e3;
+var typed = [classColumns.entry, classColumns.help, classColumns.who];
+function nameOf(line) { return `${cellText(line[classColumns.key - 1])} ${cellText(line[classColumns.step - 1])}`; }
+function isNamed(line) { return cellText(line[classColumns.key - 1]) !== ""; }
+function noteTaken({ store }, old, cells, columns = cells[0]?.length ?? 0) {
+	const ids = takenIds(store);
+	if (old.tag.kind !== "class" || ids.includes(old.id)) return;
+	const rows = {};
+	for (const line of inTodaysColumns(cells).filter(isNamed)) {
+		const name2 = nameOf(line);
+		const sums = typed.map((column) => sumOf(cellText(line[column - 1])));
+		if (rows[name2] === void 0 && sums.some((sum) => sum !== "")) rows[name2] = sums;
+	}
+	const { className = "", lesson, activity = "" } = old.tag;
+	const taken = { className, lesson, activity, columns: old.tag.columns ?? columns, rows };
+	const words2 = JSON.stringify(taken);
+	let count = 0;
+	for (let from = 0; from < words2.length; from += pieceLength) {
+		store.write(`${property}.${old.id}.${count}`, words2.slice(from, from + pieceLength));
+		count += 1;
+	}
+	store.write(property, [...ids, old.id].join(" "));
+}
+function takenIds(store) { return store.read(property).split(" ").filter((id) => id !== "").map(Number); }
+function readTaken(store, id) {
+	let words2 = "";
+	for (let piece = 0; ; piece += 1) {
+		const part = store.read(`${property}.${id}.${piece}`);
+		if (part === "") break;
+		words2 += part;
+	}
+	try {
+		return JSON.parse(words2);
+	} catch {
+		return void 0;
+	}
+}
+function forget(store, id) {
+	const others = takenIds(store).filter((one) => one !== id);
+	if (others.length > 0) store.write(property, others.join(" "));
+	else store.remove(property);
+	for (let piece = 0; store.read(`${property}.${id}.${piece}`) !== ""; piece += 1) {
+		store.remove(`${property}.${id}.${piece}`);
+	}
+}
+function carryLate(file2) {
+	let carried = 0;
+	let left = 0;
+	let away = 0;
+	const own = [];
+	const kept = [];
+	for (const id of takenIds(file2.store)) {
+		const old = sheetById(file2, id);
+		const taken = readTaken(file2.store, id);
+		if (old !== void 0 && taken !== void 0) {
+			const { className, lesson } = taken;
+			const target = sheetInUse(ownSheets(file2), { kind: "class", className, lesson });
+			const late = lateCells(inTodaysColumns(valuesOf(old.sheet)), taken);
+			const found = late.some((line) => line.some((cell) => cell !== "")) ? carryOne({ taken, target, late }) : none;
+			carried += found.carried;
+			if (old.tag?.state === "away") away += found.left;
+			else {
+				left += found.left;
+				const cells = carryOwn(old.sheet, target, taken.columns);
+				const name2 = old.sheet.getName();
+				kept.push(name2);
+				if (cells.length > 0) own.push({ sheet: name2, cells });
+			}
+		}
+		forget(file2.store, id);
+	}
+	for (const { sheet } of kept.length > 0 ? otherSheets(file2) : []) {
+		const cells = sheet.getDataRange().getFormulas().flatMap(
+			(line, down) => line.flatMap(
+				(formula, right) => kept.some((name2) => formula.includes(onSheet(name2, ""))) ? [`${columnLetters(right + 1)}${down + 1}`] : []
+			)
+		);
+		if (cells.length > 0) own.push({ sheet: sheet.getName(), cells });
+	}
+	return { carried, left, away, own };
+}
+var none = { carried: 0, left: 0 };
+function lateCells(cells, { rows }) { return cells.map((line) => {
+	const kept = line.map(() => "");
+	if (!isNamed(line)) return kept;
+	const sums = rows[nameOf(line)];
+	typed.forEach((column, index) => {
+		const value = line[column - 1];
+		if (cellText(value) !== "" && sumOf(cellText(value)) !== (sums?.[index] ?? "")) kept[column - 1] = value;
+	});
+	if (kept.some((cell) => cell !== "")) {
+		kept[classColumns.key - 1] = line[classColumns.key - 1];
+		kept[classColumns.step - 1] = line[classColumns.step - 1];
+	}
+	return kept;
+}); }
+function carryOne({ taken, target, late }) {
+	const before = target === void 0 ? [] : valuesOf(target.sheet);
+	const isOther = target?.tag.activity !== void 0 && taken.activity !== "" && target.tag.activity !== taken.activity;
+	if (target !== void 0 && !isOther) {
+		const rows = before.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
+		const area = { row: 1, column: 1, rows: before.length, columns: classColumns.who };
+		carryEntries({
+			sheet: target.sheet,
+			plan: {
+				rowCount: before.length, role: target.tag,
+				identity: { firstRow: 1, columns: [classColumns.key, classColumns.step], rows }, carried: typed,
+				writable: [area], unprotected: []
+			},
+			from: late
+		});
+		target.cells = void 0;
+	}
+	const after = target === void 0 ? [] : valuesOf(target.sheet);
+	const standsIn = (cells, line, column) => cellText(cells.find((other) => nameOf(other) === nameOf(line))?.[column - 1]);
+	let carried = 0;
+	let left = 0;
+	for (const line of late.filter(isNamed)) {
+		for (const column of typed) {
+			const text = cellText(line[column - 1]);
+			if (text === "" || !isOther && standsIn(before, line, column) === text) continue;
+			if (!isOther && standsIn(after, line, column) === text) carried += 1;
+			else left += 1;
+		}
+	}
+	return { carried, left };
+}
+function sumOf(text) { return text === "" ? "" : digest(text); }
+
+// From workbook
+function isAtWork(shown) { return /^Loading|(\.\.\.|…)$/.test(shown); }
+
+var stateWords = [
+	{ word: "on target", state: "on target" }, { word: "close", state: "close" }, { word: "follows", state: "follows" },
+	{ word: "not yet", state: "not yet" }, { word: "unreadable", state: "unreadable" }, { word: "blank", state: "blank" },
+	{ word: "kept", state: "blank" }, { word: closedRow.check, state: "blank" }
+];
+
+var writtenColumn = countedColumn + 1;
+function sumsIn(line) { return cellText(line?.[writtenColumn - 1]); }
+function typedOver({ headingRow, closingRow }, cells) {
+	const sums = new Set(cells.slice(headingRow, closingRow).flatMap((line) => sumsIn(line).split(" ")));
+	const headings = Object.values(checkHeadings);
+	return (row, right) => {
+		const line = cells[row - 1] ?? [];
+		const cell = line[classColumns.check - 1 + right];
+		const text = cellText(cell);
+		if (text === "") return cell instanceof Date;
+		if (row === headingRow) return text !== headings[right];
+		if (cellText(line[classColumns.step - 1]) === "" || sums.has(digest(text))) return false;
+		return sumsIn(line) !== "" || !stateWords.some(({ word }) => word === cellText(line[classColumns.check - 1]));
+	};
+}
+
+function checksAreWritten(cells) { return cellText(cells[checksMark.row - 1]?.[checksMark.column - 1]) === checksMark.text; }
+
+var failed = /^#/;
+function obstaclesIn({ known, headingRow, closingRow }, cells) {
+	const [first, last] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
+	const check = cellText(cells[headingRow - 1]?.[first - 1]);
+	const isTyped = checksAreWritten(cells) ? typedOver({ headingRow, closingRow }, cells) : void 0;
+	if (isTyped === void 0 && (known || isAtWork(check))) return [];
+	const found = [];
+	for (let row = headingRow; row <= closingRow; row += 1) {
+		for (let column = first; column <= last; column += 1) {
+			const cell = cells[row - 1]?.[column - 1];
+			const text = cell instanceof Date ? cell.toISOString() : cellText(cell);
+			const isCheck = row === headingRow && column === first;
+			if (text === "" || isCheck && failed.test(text) || isTyped?.(row, column - first) === false) continue;
+			found.push({ row, column, cell: `${columnLetters(column)}${row}`, text });
+		}
+	}
+	return found;
+}
+
+var notYetKnown = "not yet known";
+var checkWords = stateWords.map(function({ word }) { return word; });
+function readClassSheet(found) {
+	const shift = classShift(found);
+	if (shift === void 0) return void 0;
+	const cells = inTodaysColumns(found);
+	const whoColumn = columnIn(found, classColumns.who);
+	const checkColumn = columnIn(found, classColumns.check);
+	const blocks = [];
+	let row = classRows.firstLink;
+	while (row <= cells.length) {
+		const key = textAt(cells, row, classColumns.key);
+		if (key === "" || textAt(cells, row, classColumns.step) !== "") {
+			row += 1;
+			continue;
+		}
+		const block = readBlock({ cells, headingRow: row, key });
+		blocks.push({ ...block, whoColumn, checkColumn });
+		row = block.closingRow + 1;
+	}
+	const firstBlock = blocks[0]?.headingRow ?? cells.length + 1;
+	const between = shift === 0 ? cautionRows + 1 : 0;
+	return { blocks, linkRows: Math.max(0, firstBlock - 1 - between - classRows.firstLink) };
+}
+function textAt(cells, row, column) { return cellText(cells[row - 1]?.[column - 1]); }
+function readBlock({ cells, headingRow, key }) {
+	const heading = textAt(cells, headingRow, classColumns.check);
+	const known = heading === checkHeadings.check || heading === restWords.checks;
+	const steps = [];
+	let closingRow = headingRow;
+	for (let row = headingRow + 1; row <= cells.length; row += 1) {
+		const rowKey = textAt(cells, row, classColumns.key);
+		if (rowKey === "") continue;
+		if (rowKey !== key) break;
+		closingRow = row;
+		const step = textAt(cells, row, classColumns.step);
+		if (step === "") break;
+		steps.push(readStep({ cells, row, key, step, known }));
+	}
+	const who = textAt(cells, headingRow, classColumns.who);
+	return {
+		key, team: textAt(cells, headingRow, classColumns.title), who: isInvitation(who) ? "" : who, headingRow, closingRow,
+		known, steps
+	};
+}
+function readStep({ cells, row, key, step, known }) {
+	const shown = textAt(cells, row, classColumns.check);
+	const check = shown.startsWith(restWords.before) ? shown.slice(restWords.before.length) : shown;
+	const tries = cells[row - 1]?.[classColumns.tries - 1];
+	const lastEntry = cells[row - 1]?.[classColumns.lastEntry - 1];
+	const help = Number(textAt(cells, row, classColumns.help));
+	return {
+		row, key, step, entry: textAt(cells, row, classColumns.entry),
+		check: known && (check === "" || checkWords.includes(check)) ? check : notYetKnown,
+		lookAt: known ? textAt(cells, row, classColumns.lookAt) : "",
+		hint: known ? textAt(cells, row, classColumns.hint) : "",
+		helpWanted: Number.isInteger(help) && help >= 0 && help <= 3 ? help : 0, who: textAt(cells, row, classColumns.who),
+		tries: typeof tries === "number" && Number.isFinite(tries) ? tries : 0,
+		lastEntry: isDate(lastEntry) ? lastEntry.getTime() : void 0
+	};
+}
+function isDate(cell) { return Object.prototype.toString.call(cell) === "[object Date]"; }
+
+// From host
+function moveAside(one) {
+	const cells = cellsRead(one);
+	const obstacles = (readClassSheet(cells)?.blocks ?? []).flatMap((block) => {
+		const found = obstaclesIn(block, cells);
+		const check = found.find(({ row, column }) => row === block.headingRow && column === block.checkColumn);
+		return check !== void 0 && one.sheet.getRange(check.row, check.column).getFormula() !== "" ? [] : found;
+	});
+	for (const { row, column, text } of obstacles) {
+		const cell = one.sheet.getRange(row, column);
+		const note = cell.getNote();
+		const words2 = hostWords.movedAside(cell.getFormula() || text);
+		if (!note.includes(words2)) cell.setNote(note === "" ? words2 : `${note}
+${words2}`);
+		cell.setValue("");
+	}
+	if (obstacles.length > 0) one.cells = void 0;
+	return obstacles;
+}
+
+function moveTab({ spreadsheet, sheets }, one, place = spreadsheet.getNumSheets()) {
+	const { sheet } = one;
+	if (sheet.getIndex() === place) return;
+	const shown = spreadsheet.getActiveSheet();
+	const selected = spreadsheet.getActiveRange();
+	const wasHidden = sheet.isSheetHidden();
+	spreadsheet.setActiveSheet(sheet);
+	spreadsheet.moveActiveSheet(place);
+	if (selected === null) spreadsheet.setActiveSheet(shown);
+	else spreadsheet.setActiveRange(selected);
+	if (wasHidden) sheet.hideSheet();
+	sheets.splice(sheets.indexOf(one), 1);
+	sheets.splice(place - 1, 0, one);
+}
+
+function setToRest(file2, old, { instead = sheetInUse(ownSheets(file2), old.tag)?.id, say = hostWords.kept } = {}) {
+	const { kind } = old.tag;
+	if (kind !== "class" && kind !== "plan" && kind !== "poll") return;
+	const cells = kind === "class" ? valuesOf(old.sheet) : void 0;
+	if (cells !== void 0) restChecks(file2, old, cells);
+	const top = topOf(old, cells);
+	if (instead === void 0) {
+		writeTexts(top, [[say.alone]]);
+		return;
+	}
+	const link = `=${native("HYPERLINK", literal(`#gid=${instead}`), literal(say.withLink))}`;
+	const separator = takesComma(file2.locale()) ? "," : separatorIn(old.sheet.getDataRange().getFormulas());
+	top.setNumberFormat("General");
+	top.setValue(withSeparator(link, separator ?? ","));
+}
+function topOf({ sheet }, cells) { return cells !== void 0 && classShift(cells) === 0 ? sheet.getRange(classRows.headings, classColumns.task) : sheet.getRange(1, 1); }
+function wakeUp(one) {
+	const found = one.tag.kind === "class" ? checksOf(one, valuesOf(one.sheet)) : void 0;
+	found?.range.setNumberFormat("General");
+	found?.range.setValue("");
+}
+function checksOf({ sheet }, cells) {
+	const blocks = readClassSheet(cells)?.blocks ?? [];
+	const first = blocks[0];
+	const last = blocks[blocks.length - 1];
+	if (first === void 0 || last === void 0) return void 0;
+	const [check, hint] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
+	const range = sheet.getRange(first.headingRow, check, last.closingRow - first.headingRow + 1, hint - check + 1);
+	return { blocks, first, last, check, hint, range };
+}
+function restChecks(file2, old, cells) {
+	const found = checksOf(old, cells);
+	if (found === void 0) return;
+	const { blocks, first, last, check, hint, range } = found;
+	const formulas = range.getFormulas();
+	const formulaOf = ({ headingRow }) => formulas[headingRow - first.headingRow]?.[0] ?? "";
+	const formula = blocks.map(formulaOf).find((words3) => words3 !== "");
+	if (formula === void 0) return;
+	writeTag(file2, old, { ...old.tag, check: formula });
+	const words2 = cells.slice(first.headingRow - 1, last.closingRow).map((line) => line.slice(check - 1, hint));
+	for (const block of blocks.filter((one) => formulaOf(one) !== "")) {
+		const heading = words2[block.headingRow - first.headingRow];
+		if (heading !== void 0) heading[0] = hostWords.kept.checks;
+		for (const { row, check: word } of block.known ? block.steps : []) {
+			const line = words2[row - first.headingRow];
+			if (line !== void 0 && word !== "") line[0] = hostWords.kept.before(word);
+		}
+	}
+	range.setNumberFormat("@");
+	writeTexts(range, words2);
+}
+
 function applySheet(request) { return bringToPlan(request, 1); }
 var mostRounds2 = 3;
 function bringToPlan(request, round) {
@@ -9569,7 +9644,7 @@ function bringToPlan(request, round) {
 			leave({ file: file2, old: present, keptName });
 			old = present;
 		} else if (fit === "same" && !unfinished) {
-			writeTag(file2, present, present.tag);
+			writeTag(file2, present, { ...present.tag, ...activityOf(plan) });
 			const wrote = rewriteSheet(present, plan);
 			if (!wrote || !rowsMoved(present, plan, round)) return applied(present, false);
 			return carryOn({ request, moved: present, round });
@@ -9608,13 +9683,13 @@ function carryOn({ request, moved, round }) {
 	return bringToPlan({ file: file2, plan, keptName }, round + 1);
 }
 function applied({ id }, made) { return { sheetId: id, made }; }
-function activityOf(of) { return of?.activity === void 0 ? {} : { activity: of.activity }; }
+function activityOf({ activity, columnCount: columns }) { return activity === void 0 ? {} : { activity, columns }; }
 function isOfAnother(tag, { activity }) { return tag?.activity !== void 0 && activity !== void 0 && tag.activity !== activity; }
 function carriedFrom({ file: file2, from, plan }) {
 	const old = sheetById(file2, from);
 	if (old === void 0) return {};
 	const cells = valuesOf(old.sheet);
-	if (old.tag !== void 0) noteTaken(file2, old, cells);
+	if (old.tag !== void 0) noteTaken(file2, old, cells, plan.columnCount);
 	return { carried: { from: cells, wanted: isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan } };
 }
 function putAside(file2, wish) {
@@ -9636,7 +9711,10 @@ function putAside(file2, wish) {
 }
 function putAway({ file: file2, present, name: name2, about, wish: { instead } }) {
 	const { sheet, id, tag } = present;
-	if (tag.kind === "class") noteTaken(file2, present, valuesOf(sheet));
+	if (tag.kind === "class") {
+		moveAside(present);
+		noteTaken(file2, present, valuesOf(sheet));
+	}
 	const free = freeSheetName(file2.spreadsheet, name2, id);
 	if (sheet.getName() !== free) sheet.setName(free);
 	setToRest(file2, present, { instead: instead?.sheetId, say: hostWords.away });
@@ -9791,7 +9869,11 @@ function cellSent(cell) {
 	return Number.isFinite(moment) ? { date: moment } : "";
 }
 
-function markOf(kind, cells) { return digest(JSON.stringify(kind === "class" ? structureOf(cells) : cells.map((line) => line.map(cellSent)))); }
+function markOf(tag, cells) { return digest(
+	JSON.stringify([
+		tag?.kind === "class" ? structureOf(cells) : cells.map((line) => line.map(cellSent)), tag?.state === "away"
+	])
+); }
 function structureOf(found) {
 	const cells = inTodaysColumns(found);
 	const rows = cells.map((line) => [cellText(line[classColumns.key - 1]), cellText(line[classColumns.step - 1])]);
@@ -9807,7 +9889,7 @@ function notePreparedPlan({ file: file2, role, seen }) {
 	const { planNow, planThen } = prepareCells;
 	const joined = String(sheet.getRange(planNow.row, planNow.column).getValue());
 	plan.cells = valuesOf(plan.sheet);
-	const mark = markOf("plan", plan.cells);
+	const mark = markOf(plan.tag, plan.cells);
 	const note = seen.some((one) => one.id === plan.id && one.mark === mark) ? joined : "";
 	const cell = sheet.getRange(planThen.row, planThen.column);
 	if (cell.getValue() !== note) writeTexts(cell, [[note]]);
@@ -9859,7 +9941,7 @@ function afterStep(file2, { note, last, made = false }) {
 	if (last === void 0) return void 0;
 	const late = carryLate(file2);
 	touchLast(file2, made ? { ...last, madeBefore: true } : last);
-	return late.carried + late.left + late.away > 0 ? late : void 0;
+	return late.carried + late.left + late.away + late.own.length > 0 ? late : void 0;
 }
 function touchLast(file2, { show: show2, madeBefore, emptySheet, hide }) {
 	const empty = sheetById(file2, emptySheet);
@@ -10079,7 +10161,7 @@ function sheetRead(one) {
 	return {
 		id, cells: cells.map((line) => line.map(cellSent)),
 		formulaEntries: tag.kind === "class" && cells.length > 0 ? formulaEntries(sheet, cells) : [],
-		mark: markOf(tag.kind, cells)
+		mark: markOf(tag, cells)
 	};
 }
 function formulaEntries(sheet, cells) {
@@ -10325,10 +10407,15 @@ function readAsideWish(given) {
 	};
 }
 function readCellsWish(given) {
-	const { cells } = record(given);
+	const { cells, heights } = record(given);
 	const write = readWriteWish(given);
 	const read2 = isList(cells) && cells.length <= mostCells ? allOf(cells, readCell) : void 0;
-	return write === void 0 || read2 === void 0 ? void 0 : { ...write, cells: read2 };
+	if (write === void 0 || read2 === void 0) return void 0;
+	return { ...write, cells: read2, heights: isList(heights) ? heights.filter(isHeight) : [] };
+}
+function isHeight(given) {
+	const { sheetId, row, height } = record(given);
+	return isId(sheetId) && isPlace(row) && isPlace(height);
 }
 function readEmptyFileWish(given) {
 	const { fileName, anew, removeOthers: removeOthers2, note } = record(given);
@@ -10365,8 +10452,10 @@ function readSeen(given) {
 }
 function readCell(given) {
 	const { sheetId, row, column, was, now } = record(given);
-	if (!isId(sheetId) || !isPlace(row) || !isPlace(column) || !isText(now)) return void 0;
-	return { sheetId, row, column, was, now };
+	const { date } = record(now);
+	const isValue = isText(now) || Number.isFinite(now);
+	if (!isId(sheetId) || !isPlace(row) || !isPlace(column) || !(isValue || Number.isFinite(date))) return void 0;
+	return { sheetId, row, column, was, now: isValue ? now : { date } };
 }
 function readFirstEntries(given) {
 	const { row, column, texts, counts } = record(given);
@@ -10488,50 +10577,52 @@ function kindOf2(given) {
 	return kind === "Date" || given === null || given === void 0 ? kind : `${kind} ${String(given)}`;
 }
 
-function writeCells(file2, { cells, heights = [] }) {
+function writeCells(file2, { cells, heights }) {
 	const runs = runsOf(file2, cells);
 	if (runs === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
-	for (const sheet of new Set(runs.map((run) => run.sheet))) {
-		const own = runs.filter((run) => run.sheet === sheet);
-		const last = (most2) => Math.max(...most2);
-		makeRoom(sheet, {
-			rows: last(own.map(({ row }) => row)),
-			columns: last(own.map(({ column, cells: wide }) => column + wide.length - 1))
+	const sheets = new Set(runs.map(({ one }) => one));
+	for (const one of sheets) {
+		const own = runs.filter((run) => run.one === one);
+		makeRoom(one.sheet, {
+			rows: Math.max(...own.map(({ row }) => row)),
+			columns: Math.max(...own.map(({ column, cells: wide }) => column + wide.length - 1))
 		});
+		const there = cellsRead(one);
+		const isThere = ({ row, column, was }) => isSame(cellSent(there[row - 1]?.[column - 1]), was);
+		if (!own.every((run) => run.cells.every(isThere))) return changed(hostWords.theSheet(one.sheet.getName()));
 	}
-	for (const run of runs) {
-		const there = (rangeOf(run).getValues()[0] ?? []).map(cellSent);
-		const other = run.cells.find(({ was }, index) => !isSame(there[index], was));
-		if (other !== void 0) return changed(hostWords.theSheet(run.sheet.getName()));
+	for (const one of sheets) {
+		one.cells = void 0;
+		const texts = runs.filter((run) => run.one === one && isText2(run));
+		if (texts.length > 0) one.sheet.getRangeList(texts.map(nameOf2)).setNumberFormat("@");
 	}
-	for (const run of runs) {
-		const range = rangeOf(run);
-		range.setNumberFormat("@");
-		writeTexts(range, [run.cells.map(({ now }) => now)]);
+	for (const { one, row, column, cells: wide } of runs) {
+		const values = wide.map(({ now }) => typeof now === "object" ? new Date(now.date) : now);
+		writeTexts(one.sheet.getRange(row, column, 1, wide.length), [values]);
 	}
-	for (const { sheetId, row, height } of heights) {
+	for (const { sheetId, row, height } of heights ?? []) {
 		const one = sheetById(file2, sheetId);
 		if (one !== void 0 && isOurs(file2, one)) one.sheet.setRowHeightsForced(row, 1, height);
 	}
 	return done({});
 }
 function isSame(one, other) { return JSON.stringify(one) === JSON.stringify(other); }
-function rangeOf({ sheet, row, column, cells }) { return sheet.getRange(row, column, 1, cells.length); }
+function isText2({ cells }) { return typeof cells[0]?.now === "string"; }
+function nameOf2({ row, column, cells }) { return areaName({ row, column, rows: 1, columns: cells.length }); }
 function isOurs(file2, one) { return tagOf(file2, one) !== void 0 || recognisedSheet(cellsRead(one)) !== void 0; }
 function runsOf(file2, cells) {
 	const runs = [];
-	const ours = new Map();
+	const ours = new Set();
 	for (const cell of cells) {
 		const last = runs[runs.length - 1];
-		if (last !== void 0 && last.cells[0]?.sheetId === cell.sheetId && last.row === cell.row && last.column + last.cells.length === cell.column) {
+		if (last?.one.id === cell.sheetId && last.row === cell.row && isText2(last) === (typeof cell.now === "string") && last.column + last.cells.length === cell.column) {
 			last.cells.push(cell);
 			continue;
 		}
-		const one = ours.get(cell.sheetId) ?? sheetById(file2, cell.sheetId);
-		if (one === void 0 || !ours.has(cell.sheetId) && !isOurs(file2, one)) return void 0;
-		ours.set(cell.sheetId, one);
-		one.cells = void 0;
-		runs.push({ sheet: one.sheet, row: cell.row, column: cell.column, cells: [cell] });
+		const one = sheetById(file2, cell.sheetId);
+		if (one === void 0 || !(ours.has(one) || isOurs(file2, one))) return void 0;
+		ours.add(one);
+		runs.push({ one, row: cell.row, column: cell.column, cells: [cell] });
 	}
 	return runs;
 }
@@ -10544,8 +10635,8 @@ function writing({ seen, read: read2 }, work) {
 				const one = sheetById(file2, id);
 				if (one === void 0) return changed(hostWords.aSheetGone);
 				const cells = cellsRead(one);
-				const kind = tagOf(file2, one)?.kind ?? recognisedSheet(cells)?.kind;
-				if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(one.sheet.getName()));
+				if (markOf(tagOf(file2, one) ?? recognisedSheet(cells), cells) !== mark)
+					return changed(hostWords.theSheet(one.sheet.getName()));
 			}
 			const outcome = work(file2);
 			return outcome.ok ? done({ ...outcome.value, reading: readBook(file2, read2) }) : outcome;
@@ -10604,7 +10695,7 @@ return { buildSampleFromMenu_, checkAgainFromMenu_, endpoints_, openSidebar_, se
 },
 // Part onEdit: host/dayOf, host/notePollDay, host/onEdit
 "onEdit"(part) {
-const { cellText, classColumns, classMarker, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, pollRows } = part("host/countedEntry");
+const { cellText, classColumns, classMarker, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, pollRows } = part("workbook/layout");
 
 
 // From host

@@ -3,11 +3,13 @@ import { existsSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type DeskAnswer, type DeskArguments, type DeskCall, workFor } from '../../src/desk/acts.ts';
+import type { Asked } from '../../src/desk/file/ask.ts';
 import type { File } from '../../src/desk/file/look.ts';
 import { runWork } from '../../src/desk/runWork.ts';
 import { sampleLesson } from '../../src/lab/lesson/sampleLesson.ts';
+import type { Settings } from '../../src/lab/lesson/setup.ts';
 import { loading } from '../../src/preview/standin/book/engine.ts';
-import { drawn, within } from '../../src/preview/standin/drawn.ts';
+import { drawn, type Span, within } from '../../src/preview/standin/drawn.ts';
 import { openStandIn, type StandIn } from '../../src/preview/standin/openStandIn.ts';
 import type { Slow, Troubles } from '../../src/preview/standin/troubles.ts';
 import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
@@ -28,14 +30,16 @@ const minute = 60_000;
 const step = 100;
 
 /** The file of the class, built on a host that answers at once. */
-const saved = ((): string => {
+function savedWith(settings: Partial<Settings> = {}): string {
   const host = openStandIn(files);
   const file: File = { book: undefined };
   const { setup } = sampleLesson();
-  let state = asked(host, 'startBuild', file, { ...setup, classes: [{ name: className, teams }] });
+  const wanted = { ...setup, settings: { ...setup.settings, ...settings }, classes: [{ name: className, teams }] };
+  let state = asked(host, 'startBuild', file, wanted);
   while (!state.finished) state = asked(host, 'continueBuild', file);
   return host.save();
-})();
+}
+const saved = savedWith();
 
 type Value<Name extends DeskCall> = Extract<DeskAnswer<Name>, { readonly ok: true }>['value'];
 function asked<Name extends DeskCall>(
@@ -132,6 +136,75 @@ function run({
   return { entries, lost: entries - counted, waits: waits.sort((one, other) => one - other), busy, presses };
 }
 
+/** From one look of the page to the next, and after a long one, as `makeChecksHere` has it. */
+const toNextLook = 8000;
+const shortestPause = 2000;
+
+/**
+ * The same minute where scripts are off for students, and the teacher's open sidebar works out the checks: each call takes
+ * its time, a reading is of its beginning, and what is written arrives at its end.
+ */
+function runBySidebar({ callMs }: { readonly callMs: Span }): Measured {
+  let now = 0;
+  const start = Date.UTC(2026, 2, 2, 10);
+  const host = openStandIn({
+    ...files,
+    saved: savedWith({ 'checks come from': 'sidebar' }),
+    clock: () => new Date(start + now),
+    troubles: { scriptsOff: ['student'] },
+  });
+  const sheet = host.book.sheets.find(({ name }) => name === className);
+  if (sheet === undefined) throw new Error('The class was not built.');
+  const blocks = blocksOf(host, sheet);
+  const draw = drawn(seed);
+  const students = blocks.flatMap((block) =>
+    Array.from({ length: studentsInTeam }, () => ({ block, next: within([0, 8000], draw()) })),
+  );
+  const file: File = { book: undefined };
+  const waits: number[] = [];
+  let pending: number[] = [];
+  let entries = 0;
+  const type = (): void => {
+    for (const student of students) {
+      while (now < minute && student.next <= now) {
+        const { rows } = student.block;
+        const row = rows[Math.floor(draw() * rows.length)] ?? 0;
+        entries += 1;
+        host.type('student', [{ sheet: sheet.id, row, column: at.entry, text: `${entries}.5` }]);
+        pending.push(now);
+        student.next += within([4000, 12_000], draw());
+      }
+    }
+  };
+  const pass = (ms: number): void => {
+    for (const end = now + ms; now < end; now += step) type();
+  };
+  const call = ({ call: name, wish }: Asked): unknown =>
+    host.run('teacher', name, wish === undefined ? [layoutVersion] : [layoutVersion, wish]);
+  while (now < minute || pending.length > 0) {
+    const begun = now;
+    const work = workFor(file, 'workOutChecks', []);
+    let next = work.next();
+    let seen: readonly number[] = [];
+    while (next.done !== true) {
+      const reads = next.value.call === 'readBook';
+      const answer = reads ? call(next.value) : undefined;
+      if (reads) seen = [...pending];
+      const took = Math.round(within(callMs, draw()) / step) * step;
+      pass(took);
+      next = work.next(answer ?? call(next.value));
+    }
+    if (!next.value.ok) throw new Error(next.value.problem.message);
+    waits.push(...seen.map((typed) => now - typed));
+    pending = pending.slice(seen.length);
+    pass(Math.max(shortestPause, toNextLook - (now - begun)));
+  }
+  const counted = blocks
+    .flatMap(({ rows }) => rows)
+    .reduce((sum, row) => sum + Number(host.book.value(sheet, row, at.tries) || 0), 0);
+  return { entries, lost: entries - counted, waits: waits.sort((one, other) => one - other), busy: 0, presses: 0 };
+}
+
 interface Block {
   /** The row of its check. */
   readonly check: number;
@@ -171,3 +244,5 @@ told('the same, “Check again” pressed every 5 s', run({ slow: usual, presses
 told('a slow day, other runs at the file', run({ slow: tired, troubles: others, pressesEach: 5000 }));
 told('all on one account, 30 functions at once', run({ slow: { ...usual, functionsAtOnce: 30 } }));
 told('all on one account, 10 at once', run({ slow: { ...usual, functionsAtOnce: 10 } }));
+told('the sidebar works out the checks, a call takes 1 to 2 s', runBySidebar({ callMs: [1000, 2000] }));
+told('the same, 2 to 4 s', runBySidebar({ callMs: [2000, 4000] }));

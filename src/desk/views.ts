@@ -40,6 +40,8 @@ export interface LessonView {
   /** True once a table has been built in this file. */
   readonly built: boolean;
   readonly setup: Setup;
+  /** Keys of its teams. */
+  readonly keys: readonly string[];
   readonly activities: readonly ActivityView[];
   readonly solutes: readonly SoluteView[];
   readonly classes: readonly string[];
@@ -79,6 +81,7 @@ export interface LessonsView {
   readonly classes: readonly {
     readonly name: string;
     readonly teams: readonly string[];
+    readonly keys: readonly string[];
     /** The lesson that the class is at, and when that was begun. */
     readonly lesson: string;
     readonly begun: string;

@@ -92,7 +92,7 @@ export const deskWords = {
     says: 'The sheet of {where} can’t be read: its hidden marks are no longer in columns K and L.',
     advice: 'Undo what moved the columns, or build the class again: entries are kept.',
   },
-  late: ({ carried, left, away }: LateSent): string =>
+  late: ({ carried, left, away, own }: LateSent): string =>
     [
       ...(away > 0
         ? [
@@ -109,9 +109,24 @@ export const deskWords = {
             `${left === 1 ? '1 cell was' : `${left} cells were`} typed into an old sheet meanwhile and left there: here the row holds something else or is gone. Look at the end of the tabs.`,
           ]
         : []),
+      ...own.map(
+        ({ sheet, cells }) =>
+          `The build could not bring along what is your own in “${sheet}”, or looks at an old sheet there: ${cells.slice(0, 9).join(', ')}${cells.length > 9 ? ' …' : ''}.`,
+      ),
     ].join(' '),
-  inTheWay: ({ cell, text, team }: { readonly cell: string; readonly text: string; readonly team: string }) =>
-    `${cell} holds “${text}”, so the checks of ${team} cannot show. “Check again” moves it into a note on that cell.`,
+  inTheWay: ({
+    cell,
+    text,
+    team,
+    ofOne,
+  }: {
+    readonly cell: string;
+    readonly text: string;
+    readonly team: string;
+    /** Where the page writes the checks, only the one in that cell is missing. */
+    readonly ofOne: boolean;
+  }) =>
+    `${cell} holds “${text}”, so ${ofOne ? `a check of ${team}` : `the checks of ${team}`} cannot show. “Check again” moves it into a note on that cell.`,
   noLesson: {
     says: 'There is nothing to prepare yet: this file has no Plan with an activity.',
     advice: 'Plan a lesson in the sidebar and build it, or build the sample class.',

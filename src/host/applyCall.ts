@@ -62,7 +62,7 @@ export function afterStep(
   if (last === undefined) return undefined;
   const late = carryLate(file);
   touchLast(file, made ? { ...last, madeBefore: true } : last);
-  return late.carried + late.left + late.away > 0 ? late : undefined;
+  return late.carried + late.left + late.away + late.own.length > 0 ? late : undefined;
 }
 
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */

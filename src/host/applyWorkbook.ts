@@ -71,7 +71,7 @@ function bringToPlan(request: ApplyRequest, round: number): Applied {
       leave({ file, old: present, keptName });
       old = present;
     } else if (fit === 'same' && !unfinished) {
-      writeTag(file, present, present.tag);
+      writeTag(file, present, { ...present.tag, ...activityOf(plan) });
       const wrote = rewriteSheet(present, plan);
       if (!wrote || !rowsMoved(present, plan, round)) return applied(present, false);
       return carryOn({ request, moved: present, round });
@@ -103,7 +103,12 @@ function bringToPlan(request: ApplyRequest, round: number): Applied {
   }
   // From here on the sheet stands by itself: an entry that a team clears must not come back from the old sheet.
   const { from: _, ...done } = target.tag;
-  writeTag(file, target, { ...done, ...activityOf(plan), layout: layoutVersion, state: 'built' });
+  writeTag(file, target, {
+    ...done,
+    ...activityOf(plan),
+    layout: layoutVersion,
+    state: 'built',
+  });
   if (old === undefined) return applied(target, made);
   keep(file, old);
   return { ...applied(target, made), keptId: old.id };
@@ -122,8 +127,9 @@ function carryOn({ request, moved, round }: { request: ApplyRequest; moved: OwnS
 
 const applied = ({ id }: SheetInRun, made: boolean): Applied => ({ sheetId: id, made });
 
-const activityOf = (of: { readonly activity?: string } | undefined) =>
-  of?.activity === undefined ? {} : { activity: of.activity };
+/** Of a class: what its rows are for, and how wide its table is. */
+const activityOf = ({ activity, columnCount: columns }: SheetPlan) =>
+  activity === undefined ? {} : { activity, columns };
 
 /** Whether a sheet was built for another activity than it is wanted for. */
 const isOfAnother = (tag: SheetTag | undefined, { activity }: SheetPlan): boolean =>
@@ -134,7 +140,7 @@ function carriedFrom({ file, from, plan }: { file: FileInRun; from: number; plan
   const old = sheetById(file, from);
   if (old === undefined) return {};
   const cells = valuesOf(old.sheet);
-  if (old.tag !== undefined) noteTaken(file, old as OwnSheet, cells);
+  if (old.tag !== undefined) noteTaken(file, old as OwnSheet, cells, plan.columnCount);
   return { carried: { from: cells, wanted: isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan } };
 }
 
@@ -176,7 +182,11 @@ function putAway({
   readonly wish: AsideWish;
 }): void {
   const { sheet, id, tag } = present;
-  if (tag.kind === 'class') noteTaken(file, present, valuesOf(sheet));
+  if (tag.kind === 'class') {
+    // The places of checks are emptied when the sheet is woken.
+    moveAside(present);
+    noteTaken(file, present, valuesOf(sheet));
+  }
   const free = freeSheetName(file.spreadsheet, name, id);
   if (sheet.getName() !== free) sheet.setName(free);
   setToRest(file, present, { instead: instead?.sheetId, say: hostWords.away });

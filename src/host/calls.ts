@@ -151,8 +151,16 @@ export interface LastTouch {
   readonly hide?: readonly SheetKind[];
 }
 
+/** Cells of people's own that a build has not brought along, by the sheet that they stand in. */
+export interface OwnLeft {
+  readonly sheet: string;
+  readonly cells: readonly string[];
+}
+
 /** Cells that were typed into sheets that were no longer in use: copied, left in an old sheet, or in a lesson put away. */
 export interface LateSent {
+  /** Notes, formulas and texts beside the tables of sheets that are kept, and formulas elsewhere that look at these. */
+  readonly own: readonly OwnLeft[];
   readonly carried: number;
   readonly left: number;
   readonly away: number;
@@ -176,8 +184,8 @@ export interface CellWish {
   readonly column: number;
   /** What stood there when the page looked; anything else refuses the whole call. */
   readonly was: CellSent;
-  /** Text, and text it stays whatever it begins with. */
-  readonly now: string;
+  /** A text stays text whatever it begins with; a number or a moment goes into a cell that has the format for it. */
+  readonly now: CellSent;
 }
 export interface CellsWish extends WriteWish {
   readonly cells: readonly CellWish[];
@@ -260,7 +268,7 @@ export interface Calls {
   readBook(version: number, wish: ReadWish): Outcome<BookReading>;
   /** Brings a sheet, and what goes with it, to its plan; the same call finishes one that stopped. */
   applySheet(version: number, wish: ApplyWish): Outcome<AppliedReading>;
-  /** Writes texts into cells of our sheets, or none of them where one holds something else by now. */
+  /** Writes values into cells of our sheets, or none of them where one holds something else by now. */
   writeCells(version: number, wish: CellsWish): Outcome<BookReading>;
   /** Keeps a sheet under a dated name behind all others, puts it away with its lesson, or takes it out. */
   putAside(version: number, wish: AsideWish): Outcome<StepReading>;

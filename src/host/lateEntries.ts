@@ -1,12 +1,14 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
 import { inTodaysColumns } from '../workbook/classCells.ts';
+import { digest } from '../workbook/digest.ts';
 import { classColumns as at } from '../workbook/layout.ts';
-import type { LateSent } from './calls.ts';
+import { columnLetters, onSheet } from '../workbook/reference.ts';
+import type { LateSent, OwnLeft } from './calls.ts';
 import { carryEntries } from './carryEntries.ts';
-import { digest } from './digest.ts';
+import { carryOwn } from './carryOwn.ts';
 import { type FileInRun, sheetById } from './fileInRun.ts';
-import { type OwnSheet, ownSheets, sheetInUse } from './ownSheets.ts';
+import { type OwnSheet, otherSheets, ownSheets, sheetInUse } from './ownSheets.ts';
 import { valuesOf } from './valuesOf.ts';
 
 type Cells = readonly (readonly CellValue[])[];
@@ -19,6 +21,8 @@ interface Taken {
   readonly className: string;
   readonly lesson?: string | undefined;
   readonly activity: string;
+  /** How many columns its table has; others are people's own. */
+  readonly columns: number;
   /** By team and step: sums over what stood in the columns that people type in; rows without anything are left out. */
   readonly rows: Readonly<Record<string, readonly string[]>>;
 }
@@ -26,11 +30,12 @@ interface Taken {
 const property = 'labrow.taken';
 const pieceLength = 8000;
 const typed = [at.entry, at.help, at.who] as const;
-const nameOf = (line: readonly CellValue[]): string => `${cellText(line[at.key - 1])} ${cellText(line[at.step - 1])}`;
-const isNamed = (line: readonly CellValue[]): boolean => cellText(line[at.key - 1]) !== '';
+export const nameOf = (line: readonly CellValue[]): string =>
+  `${cellText(line[at.key - 1])} ${cellText(line[at.step - 1])}`;
+export const isNamed = (line: readonly CellValue[]): boolean => cellText(line[at.key - 1]) !== '';
 
 /** Notes what a class sheet holds at the moment when its entries are taken; an earlier moment counts. */
-export function noteTaken({ store }: FileInRun, old: OwnSheet, cells: Cells): void {
+export function noteTaken({ store }: FileInRun, old: OwnSheet, cells: Cells, columns = cells[0]?.length ?? 0): void {
   const ids = takenIds(store);
   if (old.tag.kind !== 'class' || ids.includes(old.id)) return;
   const rows: Record<string, string[]> = {};
@@ -40,7 +45,8 @@ export function noteTaken({ store }: FileInRun, old: OwnSheet, cells: Cells): vo
     if (rows[name] === undefined && sums.some((sum) => sum !== '')) rows[name] = sums;
   }
   const { className = '', lesson, activity = '' } = old.tag;
-  const words = JSON.stringify({ className, lesson, activity, rows } satisfies Taken);
+  const taken = { className, lesson, activity, columns: old.tag.columns ?? columns, rows };
+  const words = JSON.stringify(taken satisfies Taken);
   let count = 0;
   for (let from = 0; from < words.length; from += pieceLength) {
     store.write(`${property}.${old.id}.${count}`, words.slice(from, from + pieceLength));
@@ -91,6 +97,8 @@ export function carryLate(file: FileInRun): Late {
   let carried = 0;
   let left = 0;
   let away = 0;
+  const own: OwnLeft[] = [];
+  const kept: string[] = [];
   for (const id of takenIds(file.store)) {
     const old = sheetById(file, id);
     const taken = readTaken(file.store, id);
@@ -102,11 +110,30 @@ export function carryLate(file: FileInRun): Late {
       carried += found.carried;
       // In a lesson that is put away they stand in their rows, and count again once it is opened.
       if (old.tag?.state === 'away') away += found.left;
-      else left += found.left;
+      else {
+        left += found.left;
+        // In a lesson that is put away all of that is where it was.
+        const cells = carryOwn(old.sheet, target, taken.columns);
+        const name = old.sheet.getName();
+        kept.push(name);
+        if (cells.length > 0) own.push({ sheet: name, cells });
+      }
     }
     forget(file.store, id);
   }
-  return { carried, left, away };
+  // Formulas of people's own that followed a sheet which is out of use show what nobody works on.
+  for (const { sheet } of kept.length > 0 ? otherSheets(file) : []) {
+    const cells = sheet
+      .getDataRange()
+      .getFormulas()
+      .flatMap((line, down) =>
+        line.flatMap((formula, right) =>
+          kept.some((name) => formula.includes(onSheet(name, ''))) ? [`${columnLetters(right + 1)}${down + 1}`] : [],
+        ),
+      );
+    if (cells.length > 0) own.push({ sheet: sheet.getName(), cells });
+  }
+  return { carried, left, away, own };
 }
 
 const none = { carried: 0, left: 0 };

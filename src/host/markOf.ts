@@ -1,19 +1,24 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
 import { inTodaysColumns } from '../workbook/classCells.ts';
+import { digest } from '../workbook/digest.ts';
 import { classColumns } from '../workbook/layout.ts';
 import type { SheetKind } from './calls.ts';
 import { cellSent } from './cellSent.ts';
-import { digest } from './digest.ts';
 
 type Cells = readonly (readonly CellValue[])[];
 
 /**
  * What was seen of a sheet, as one short text to compare by. Of a class sheet only which team and step stands in which
- * row: what students type there meanwhile changes nothing that is planned from it.
+ * row: what students type there meanwhile changes nothing that is planned from it. One that was put away meanwhile is another.
  */
-export const markOf = (kind: SheetKind | undefined, cells: Cells): string =>
-  digest(JSON.stringify(kind === 'class' ? structureOf(cells) : cells.map((line) => line.map(cellSent))));
+export const markOf = (tag: { readonly kind: SheetKind; readonly state?: string } | undefined, cells: Cells): string =>
+  digest(
+    JSON.stringify([
+      tag?.kind === 'class' ? structureOf(cells) : cells.map((line) => line.map(cellSent)),
+      tag?.state === 'away',
+    ]),
+  );
 
 /** Team and step of each row, down to the last that has one: what people type below the table is none of it. */
 function structureOf(found: Cells): readonly (readonly string[])[] {

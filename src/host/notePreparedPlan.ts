@@ -30,7 +30,7 @@ export function notePreparedPlan({
   const { planNow, planThen } = prepareCells;
   const joined = String(sheet.getRange(planNow.row, planNow.column).getValue());
   plan.cells = valuesOf(plan.sheet);
-  const mark = markOf('plan', plan.cells);
+  const mark = markOf(plan.tag, plan.cells);
   const note = seen.some((one) => one.id === plan.id && one.mark === mark) ? joined : '';
   const cell = sheet.getRange(planThen.row, planThen.column);
   if (cell.getValue() !== note) writeTexts(cell, [[note]]);

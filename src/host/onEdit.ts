@@ -1,5 +1,6 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from '../workbook/cellText.ts';
+import { countedEntry } from '../workbook/countedEntry.ts';
 import {
   classColumns as at,
   classMarker,
@@ -8,7 +9,6 @@ import {
   pollColumns,
   pollMarker,
 } from '../workbook/layout.ts';
-import { countedEntry } from './countedEntry.ts';
 import { notePollDay } from './notePollDay.ts';
 
 type EditEvent = GoogleAppsScript.Events.SheetsOnEdit;

@@ -23,6 +23,8 @@ export interface SheetTag {
   readonly state: 'building' | 'built' | 'leaving' | 'kept' | 'away';
   /** Activity that the rows of a class were built for; unknown for sheets of earlier versions. */
   readonly activity?: string;
+  /** Of a class: columns of its table; what stands behind them is people's own. */
+  readonly columns?: number;
   /** Number of the sheet itself, so that a search over the file need not ask where each tag stands. */
   readonly sheet?: number;
   /** Of a class at rest: the formula that the check of its first team had. */

@@ -54,7 +54,7 @@ function sheetRead(one: OwnSheet): SheetRead {
     id,
     cells: cells.map((line) => line.map(cellSent)),
     formulaEntries: tag.kind === 'class' && cells.length > 0 ? formulaEntries(sheet, cells) : [],
-    mark: markOf(tag.kind, cells),
+    mark: markOf(tag, cells),
   };
 }
 

@@ -80,10 +80,20 @@ export function readAsideWish(given: unknown): AsideWish | undefined {
 }
 
 export function readCellsWish(given: unknown): CellsWish | undefined {
-  const { cells } = record(given);
+  const { cells, heights } = record(given);
   const write = readWriteWish(given);
   const read = isList(cells) && cells.length <= mostCells ? allOf(cells, readCell) : undefined;
-  return write === undefined || read === undefined ? undefined : { ...write, cells: read };
+  if (write === undefined || read === undefined) return undefined;
+  return {
+    ...write,
+    cells: read,
+    heights: isList(heights) ? (heights.filter(isHeight) as NonNullable<CellsWish['heights']>) : [],
+  };
+}
+
+function isHeight(given: unknown): boolean {
+  const { sheetId, row, height } = record(given);
+  return isId(sheetId) && isPlace(row) && isPlace(height);
 }
 
 export function readEmptyFileWish(given: unknown): EmptyFileWish | undefined {
@@ -128,8 +138,10 @@ function readSeen(given: unknown): Seen | undefined {
 
 function readCell(given: unknown): CellWish | undefined {
   const { sheetId, row, column, was, now } = record(given);
-  if (!isId(sheetId) || !isPlace(row) || !isPlace(column) || !isText(now)) return undefined;
-  return { sheetId, row, column, was: was as CellSent, now };
+  const { date } = record(now);
+  const isValue = isText(now) || Number.isFinite(now);
+  if (!isId(sheetId) || !isPlace(row) || !isPlace(column) || !(isValue || Number.isFinite(date))) return undefined;
+  return { sheetId, row, column, was: was as CellSent, now: (isValue ? now : { date }) as CellSent };
 }
 
 function readFirstEntries(given: unknown): FirstEntriesSent | undefined {

@@ -1,4 +1,5 @@
 import type { CellValue } from '../measurement/cellValue.ts';
+import { countedEntry } from '../workbook/countedEntry.ts';
 import { countedColumn } from '../workbook/layout.ts';
 import { looks, plainLook, stateLooks, tabColors } from '../workbook/looks.ts';
 import { areaName } from '../workbook/reference.ts';
@@ -6,7 +7,6 @@ import { takesComma } from '../workbook/takesComma.ts';
 import type { Choice, SheetPlan } from '../workbook/workbook.ts';
 import { carryEntries } from './carryEntries.ts';
 import { clearWritten } from './clearWritten.ts';
-import { countedEntry } from './countedEntry.ts';
 import { cellsRead, type FileInRun, type SheetInRun } from './fileInRun.ts';
 import { separatorIn } from './separatorIn.ts';
 import {

@@ -25,8 +25,8 @@ export function writing<T>(
         const one = sheetById(file, id);
         if (one === undefined) return changed(hostWords.aSheetGone);
         const cells = cellsRead(one);
-        const kind = tagOf(file, one)?.kind ?? recognisedSheet(cells)?.kind;
-        if (markOf(kind, cells) !== mark) return changed(hostWords.theSheet(one.sheet.getName()));
+        if (markOf(tagOf(file, one) ?? recognisedSheet(cells), cells) !== mark)
+          return changed(hostWords.theSheet(one.sheet.getName()));
       }
       const outcome = work(file);
       return outcome.ok ? done({ ...outcome.value, reading: readBook(file, read) }) : outcome;

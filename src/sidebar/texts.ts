@@ -705,6 +705,8 @@ export const texts = {
   checksHere: {
     label: 'Checks in this file',
     worked: (clock: string) => `This sidebar works out the checks: keep it open. Last at ${clock}.`,
+    inTheWay: (cells: readonly string[]) =>
+      `Something typed stands where a check belongs: ${cells.join(', ')}. See Class now.`,
     failed: ({ last, problem }: { readonly last: string; readonly problem: string }) =>
       `The checks are not up to date${last === '' ? '' : `; last at ${last}`}. ${problem} The next try comes by itself.`,
   },

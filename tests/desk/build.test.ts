@@ -248,7 +248,7 @@ describe('building again', () => {
     const note = JSON.parse(file.state.note);
     const aside = note.tasks.filter((task: { aside?: number }) => task.aside !== undefined);
     file.state.note = JSON.stringify({ ...note, tasks: [note.tasks[0], ...aside], done: 1 });
-    const late = { carried: 2, left: 1, away: 0 };
+    const late = { carried: 2, left: 1, away: 0, own: [] };
     const state = runWork(workFor({ book: undefined }, 'continueBuild', []), (one) => {
       const answer = file.answer(one) as { ok: true; value: object };
       return one.call === 'putAside' ? { ok: true, value: { ...answer.value, late } } : answer;

@@ -261,6 +261,23 @@ describe('an earlier lesson', () => {
     file.finish(file.call('openEarlier', '2026-03-02.1'));
     expect(file.cell(fern, file.rowOf(fern, 'c1-t2', 'molar mass'), at.entry)).toBe('12');
   });
+  it('gives the keys of its teams to no late team of the lesson that its classes came from', () => {
+    next(on(file, days.second), other(fern, moss));
+    file.finish(file.call('addTeam', fern, 'Wren'));
+    file.finish(file.call('addClass', 'Reed class', ['Carp']));
+    file.finish(on(file, days.third).call('openEarlier', '2026-03-02.1'));
+    file.finish(file.call('addTeam', 'Reed class', 'Late'));
+    const teams = (name: string) =>
+      valueIn(file.call('readTeams'))
+        .classes.find((one) => one.name === name)
+        ?.teams.map(({ team }) => team);
+    expect(teams('Reed class')).toEqual(['Carp', 'Late']);
+    file.finish(file.call('openEarlier', `${days.second}.1`));
+    expect([teams('Reed class'), teams(fern)]).toEqual([
+      ['Carp', 'Late'],
+      ['Otter', 'Heron', 'Wren'],
+    ]);
+  });
   it('is not there to open twice', () => {
     next(on(file, days.second), other(fern, moss));
     file.finish(file.call('openEarlier', '2026-03-02.1'));

@@ -96,6 +96,12 @@ describe('saying who is in a team', () => {
     expect(cell()).toBe('Eda');
     expect(writeCount()).toBe(0);
   });
+  it('takes the same press once more for what it is, where its answer was lost', () => {
+    const first = valueIn(set('Ana, Ben'));
+    expect(valueIn(set('Ana, Ben'))).toEqual(first);
+    expect(writeCount()).toBe(1);
+    expect(problemOf(set('Ana, Cy')).field).toBe('names');
+  });
   it('leaves alone what somebody writes while it is being sent, and knows those words at once', () => {
     const page = { book: undefined };
     file.before(() => typed('Eda'));

@@ -76,9 +76,10 @@ export function paperFile(given: Partial<PaperState> = {}) {
   let refusal: HostOutcome<never> | undefined;
 
   const markOf = ({ tag, cells }: PaperSheet): string =>
-    tag?.kind === 'class'
-      ? JSON.stringify(cells.map((line) => [line[at.key - 1] ?? '', line[at.step - 1] ?? '']))
-      : JSON.stringify(cells);
+    JSON.stringify([
+      tag?.kind === 'class' ? cells.map((line) => [line[at.key - 1] ?? '', line[at.step - 1] ?? '']) : cells,
+      tag?.state === 'away',
+    ]);
   const reading = ({ kinds, ids = [] }: ReadWish): BookReading => {
     const { sheets, ...rest } = state;
     const isRead = ({ id, tag, kept }: PaperSheet) =>

@@ -136,6 +136,31 @@ describe('addPractice', () => {
   });
 });
 
+describe('practice whose class has another name in the lines of its teams, by hand', () => {
+  const rename = () => {
+    const cells = file.sheetCalled('Plan').cells;
+    cells.forEach((line, index) => {
+      if (/^c1-t/.test(String(line[0]))) file.put('Plan', index + 1, planColumns.className, 'Third period');
+    });
+  };
+  beforeEach(() => {
+    add();
+    fillRow(file, { key: 'practice-1', step: 'molar mass' }, { entry: '119.00' });
+    rename();
+  });
+  it('goes with it when the lesson is built, with what was typed', () => {
+    file.finish(file.call('startBuild', valueIn(file.call('readLesson')).setup));
+    expect(practiceOf('Third period').map(({ key }) => key)).toEqual(['practice-1']);
+    const row = file.rowOf('Third period', 'practice-1', 'molar mass');
+    expect(file.cell('Third period', row, at.entry)).toBe('119.00');
+  });
+  it('loses nothing where a team joins another class', () => {
+    file.finish(file.call('addTeam', moss, 'Vole'));
+    expect(file.names().filter((name) => name.includes('kept'))).toEqual([]);
+    expect(practiceOf('Third period').map(({ key }) => key)).toEqual(['practice-1']);
+  });
+});
+
 describe('practice', () => {
   beforeEach(() => {
     add();

@@ -67,7 +67,7 @@ class Life {
   }
   /** Kinds of acts in an order drawn anew once all had their turn. */
   next(): number {
-    if (this.#deck.length === 0) this.#deck = Array.from({ length: 16 }, (_, kind) => kind);
+    if (this.#deck.length === 0) this.#deck = Array.from({ length: 22 }, (_, kind) => kind);
     return this.#deck.splice(this.below(this.#deck.length), 1)[0] ?? 0;
   }
   /** Names nothing else in a file can be called by chance. */
@@ -88,7 +88,12 @@ class Life {
     return {
       ...plan,
       ownNumbers: this.below(2) === 0,
-      settings: { ...defaultSettings, activity: plan.activity, seed: String(1 + this.below(9)) },
+      settings: {
+        ...defaultSettings,
+        activity: plan.activity,
+        seed: String(1 + this.below(9)),
+        'exit questions': this.pick(['0', '2']) ?? '0',
+      },
       shelf: { ...defaultShelf, flasksMl: [50, 100, 200, 250] },
       classes: names.map((name) => ({ name, teams: teams(name) })),
     };
@@ -130,6 +135,9 @@ class Life {
     this.done[name] = (this.done[name] ?? 0) + 1;
   }
 
+  count(name: string): void {
+    this.done[name] = (this.done[name] ?? 0) + 1;
+  }
   /** One act; what it changes on purpose is no longer looked for. */
   act(): void {
     const { file } = this;
@@ -144,9 +152,7 @@ class Life {
       this.type(one.name, kind);
       return;
     }
-    const count = (name: string) => {
-      this.done[name] = (this.done[name] ?? 0) + 1;
-    };
+    const count = (name: string) => this.count(name);
     if (kind === 6) {
       this.#day += 1;
       const today = new Date(Date.UTC(2026, 2, this.#day, 10));
@@ -170,18 +176,117 @@ class Life {
     } else if (kind === 14) this.record();
     else if (kind === 15) {
       if (file.call('writePrepareSheet', true).ok) count('writePrepareSheet');
+    } else if (kind === 16) this.rename();
+    else if (kind === 17) this.renameByHand();
+    else if (kind === 18) this.buildFromBefore();
+    else if (kind === 19) this.leaveOut();
+    else if (kind === 20) this.aboutPeople();
+    else if (kind === 21 && file.call('hideTeachersSheets').ok) count('hideTeachersSheets');
+  }
+
+  /** The lesson that a page shows, with the name of one class or team changed. */
+  rename(): void {
+    const { setup } = valueIn(this.file.call('readLesson'));
+    const which = this.below(setup.classes.length);
+    const team = this.below(2) === 0 ? this.below(setup.classes[which]?.teams.length ?? 0) : undefined;
+    const classes = setup.classes.map((one, index) => {
+      if (index !== which) return one;
+      return team === undefined
+        ? { ...one, name: this.text(one.name.slice(0, 3)) }
+        : { ...one, teams: one.teams.map((name, place) => (place === team ? this.text(name.slice(0, 5)) : name)) };
+    });
+    this.press('startBuild', { ...setup, classes }, this.below(3) === 0 ? {} : { names: 'same' });
+    this.count('name in the sidebar');
+  }
+  /** Somebody gives a class or a team another name in the Plan itself, and the lesson is built as it stands then. */
+  renameByHand(): void {
+    const { lesson } = valueIn(this.file.call('readLesson'));
+    const sheet = this.#planOf(lesson || undefined);
+    const isTeam = (line: PaperSheet['cells'][number]) => /^c\d+-t/.test(String(line[planColumns.key - 1] ?? ''));
+    const line = this.pick(sheet?.cells.filter(isTeam) ?? []);
+    if (sheet === undefined || line === undefined) return;
+    const { team, className } = planColumns;
+    const column = this.below(2) === 0 ? team : className;
+    const before = line[column - 1];
+    const text = this.text(String(before).slice(0, 4));
+    sheet.cells.forEach((one, index) => {
+      if (isTeam(one) && (column === team ? one === line : one[column - 1] === before))
+        this.file.put(sheet.name, index + 1, column, text);
+    });
+    this.count('name by hand');
+    this.press('startBuild', valueIn(this.file.call('readLesson')).setup);
+  }
+  /** A plan is built that a window began to type before another one added a team: that one stays. */
+  buildFromBefore(): void {
+    const { setup, keys } = valueIn(this.file.call('readLesson'));
+    const name = this.pick(setup.classes)?.name ?? '';
+    const team = this.text('Late');
+    this.press('addTeam', name, team);
+    const built = this.done.startBuild;
+    this.press('startBuild', setup, {}, keys);
+    const teams = this.classes.flatMap((one) => (one.name === name ? one.teams : []));
+    if (this.done.startBuild !== built && !teams.includes(team))
+      throw new Error(`${team} of ${name} is gone: ${teams.join(', ')}`);
+    this.count('plan from before');
+  }
+  /** A team is taken out of the plan: what people typed for it goes with a yes that counts it, and not without. */
+  leaveOut(): void {
+    const { setup, lesson } = valueIn(this.file.call('readLesson'));
+    const from = this.pick(setup.classes.filter(({ teams }) => teams.length > 1));
+    const team = this.pick(from?.teams ?? []);
+    if (from === undefined || team === undefined) return;
+    const key = valueIn(this.file.call('readTeams'))
+      .classes.find(({ name }) => name === from.name)
+      ?.teams.find((one) => one.team === team)?.key;
+    const classes = setup.classes.map((one) =>
+      one === from ? { ...one, teams: one.teams.filter((other) => other !== team) } : one,
+    );
+    const wanted = { ...setup, classes };
+    const asked = this.file.call('startBuild', wanted);
+    if (asked.ok) this.file.finish(asked);
+    const question = asked.ok ? undefined : asked.problem.question;
+    if (question?.about !== 'typed') this.count('left out');
+    else if (question.where.some((one) => one.team !== team))
+      throw new Error(`Asked about ${JSON.stringify(question.where)} where ${team} goes.`);
+    else if (this.below(2) === 0) this.count('left out, no');
+    else {
+      this.press('startBuild', wanted, { setAside: question.cells });
+      for (const place of [...this.#written.keys()])
+        if (place.startsWith(`${lesson || undefined} ${key} `) && !place.endsWith('number'))
+          this.#written.delete(place);
+      this.count('left out, yes');
     }
+  }
+  /** Who is here, who does what, and help of a team’s own. */
+  aboutPeople(): void {
+    const { file } = this;
+    const shown = this.pick(valueIn(file.call('readTeams')).classes);
+    const team = this.pick(shown?.teams ?? []);
+    if (shown === undefined || team === undefined) return;
+    const extension = this.text('task');
+    const acts = {
+      setAbsent: () => file.call('setAbsent', team.key, this.below(2) === 0),
+      setOwnHelp: () => file.call('setOwnHelp', team.key, { level: String(this.below(4)), extension }),
+      passRoles: () => file.call('passRoles', shown.name),
+      showExitChecks: () => file.call('showExitChecks', shown.name, this.below(2) === 0),
+    };
+    const name = this.pick(Object.keys(acts) as (keyof typeof acts)[]) ?? 'setAbsent';
+    const isDone = acts[name]().ok;
+    this.count(isDone ? name : `${name}, refused`);
+    if (!isDone || name !== 'setOwnHelp') return;
+    const lesson = this.classes.find((one) => one.name === shown.name)?.lesson || undefined;
+    this.#written.set(`${lesson} ${team.key} task number`, {
+      text: extension,
+      stands: (sheet) =>
+        this.#isPlan(sheet, lesson) &&
+        sheet.cells.some((line) => line[planColumns.key - 1] === team.key && line.includes(extension)),
+    });
   }
 
   /** Somebody types: an entry, help wanted, a name, people of a team, or a number in the Plan. */
   type(className: string, kind: number): void {
     const sheet = this.file.state.sheets.find(
-      ({ tag, kept }) =>
-        !kept &&
-        tag?.kind === 'class' &&
-        tag.state === 'built' &&
-        tag.className !== undefined &&
-        this.#isOf(tag, className),
+      ({ tag, kept, cells }) => !kept && tag?.kind === 'class' && tag.state === 'built' && this.#isOf(className, cells),
     );
     if (sheet === undefined) return;
     const lesson = sheet.tag?.lesson;
@@ -215,18 +320,19 @@ class Life {
     else if (kind === 4) put('people', at.who, '');
     else this.number(lesson, key);
   }
-  #isOf(tag: NonNullable<PaperSheet['tag']>, className: string): boolean {
-    const lesson = valueIn(this.file.call('readLessons')).classes.find(({ name }) => name === className)?.lesson;
-    return (
-      (tag.lesson ?? '') === lesson &&
-      this.file.state.sheets.some(({ name, tag: one }) => one === tag && name.startsWith(className))
-    );
+  #isOf(className: string, cells: PaperSheet['cells']): boolean {
+    const keys = this.classes.find(({ name }) => name === className)?.keys ?? [];
+    return cells.some((line) => keys.includes(String(line[at.key - 1] ?? '')));
+  }
+  #isPlan({ tag, name }: PaperSheet, lesson: string | undefined): boolean {
+    return tag === null ? name.startsWith('Plan') : tag.kind === 'plan' && tag.lesson === lesson;
+  }
+  #planOf(lesson: string | undefined): PaperSheet | undefined {
+    return this.file.state.sheets.find((one) => one.tag?.state === 'built' && this.#isPlan(one, lesson));
   }
   /** A number of a team is changed in the Plan by hand: it stands in its line, or in a Plan that is kept. */
   number(lesson: string | undefined, key: string): void {
-    const isPlan = ({ tag, name }: PaperSheet) =>
-      tag === null ? name.startsWith('Plan') : tag.kind === 'plan' && tag.lesson === lesson;
-    const sheet = this.file.state.sheets.find((one) => one.tag !== null && isPlan(one) && one.tag.state === 'built');
+    const sheet = this.#planOf(lesson);
     const row = sheet?.cells.findIndex((line) => line[planColumns.key - 1] === key) ?? -1;
     if (sheet === undefined || row < 0) return;
     this.#texts += 1;
@@ -235,7 +341,7 @@ class Life {
     this.#written.set(`${lesson} ${key} number`, {
       text,
       stands: (other) =>
-        isPlan(other) &&
+        this.#isPlan(other, lesson) &&
         other.cells.some((line) => line[planColumns.key - 1] === key && line[planColumns.firstGiven] === text),
     });
     this.done.number = (this.done.number ?? 0) + 1;
@@ -327,6 +433,21 @@ function stopped<Name extends DeskCall>(
   }
 }
 
+/** What a long run has gone through. */
+const everything = [
+  'startBuild',
+  'nextLesson',
+  'openEarlier',
+  'entry',
+  'number',
+  'name by hand',
+  'plan from before',
+  'left out, yes',
+  'saveRecord',
+  'showExitChecks',
+  'stops',
+];
+
 it('days drawn by chance lose nothing that people wrote, tell no answer, and end alike wherever a press was stopped', () => {
   const acts = cases({ short: 24, deep: 20_000 });
   const done: Record<string, number> = {};
@@ -341,6 +462,7 @@ it('days drawn by chance lose nothing that people wrote, tell no answer, and end
       } catch (error) {
         odd.push(`life ${life}, act ${act}: ${String(error).slice(0, 1500)}`);
       }
+      if (odd.length > 0) odd.push(`LABROW_SEED=${seed + life} begins with this life`);
       if (odd.length > 0) break;
     }
     for (const [name, times] of Object.entries({ ...one.done, stops: one.stops }))
@@ -351,6 +473,7 @@ it('days drawn by chance lose nothing that people wrote, tell no answer, and end
   }
   expect(odd).toEqual([]);
   if (process.env.LABROW_DEEP === '1') console.log(JSON.stringify(done));
-  for (const name of ['startBuild', 'nextLesson', 'openEarlier', 'entry', 'number', 'stops'])
+  // A short run cannot have everything in it.
+  for (const name of acts < 480 ? ['startBuild', 'entry', 'stops'] : everything)
     expect([name, (done[name] ?? 0) > 0]).toEqual([name, true]);
 }, 7_200_000);

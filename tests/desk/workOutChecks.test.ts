@@ -1,5 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { classColumns as at } from '../../src/workbook/layout.ts';
+import { workFor } from '../../src/desk/acts.ts';
+import type { File } from '../../src/desk/file/look.ts';
+import { classColumns as at, countedColumn } from '../../src/workbook/layout.ts';
+import { writtenColumn } from '../../src/workbook/typedOver.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, moss, setup } from './builtLesson.ts';
 import { type PaperFile, problemOf, valueIn } from './paperFile.ts';
@@ -38,5 +41,88 @@ describe('checks that the sidebar works out beside a lesson whose checks are for
     heading?.splice(0, 2, 'keys', 'classes');
     expect(problemOf(file.call('workOutChecks')).message).toContain(words.plan.key);
     expect(checkOf(moss, 'c2-t1')).toBe('unreadable');
+  });
+});
+
+describe('what a trigger would have counted', () => {
+  const row = () => file.rowOf(moss, 'c2-t1', 'molar mass');
+  const noted = () => [at.tries, at.lastEntry, countedColumn].map((column) => file.cell(moss, row(), column));
+  const typed = (entry: string) => file.put(moss, row(), at.entry, entry);
+  let page: File;
+  const look = () => valueIn(file.run(workFor(page, 'workOutChecks', [])));
+  beforeEach(() => {
+    page = { book: undefined };
+  });
+  it('is noted by the open page: a time for what came since its last look, and none for what stood there', () => {
+    look();
+    expect(noted()).toEqual([1, '', '“119.00']);
+    typed('118.00');
+    look();
+    expect(noted()).toEqual([2, { date: file.state.now }, '“118.00']);
+    const asked = file.asked.length;
+    look();
+    typed('');
+    look();
+    expect(noted()).toEqual([2, { date: file.state.now }, '“118.00']);
+    expect(file.asked.slice(asked).filter(({ call }) => call === 'writeCells')).toEqual([]);
+    // What was typed overnight, while nobody looked, gets no time of the morning after.
+    file.state.now += 24 * 3_600_000;
+    file.state.today = '2026-03-10';
+    typed('117.00');
+    look();
+    expect(noted()).toEqual([3, { date: file.state.now - 24 * 3_600_000 }, '“117.00']);
+  });
+  it('is never noted twice, and waits where the trigger was quicker', () => {
+    look();
+    typed('118.00');
+    file.before(() => {
+      file.put(moss, row(), at.tries, 2);
+      file.put(moss, row(), countedColumn, '“118.00');
+    });
+    expect(problemOf(file.run(workFor(page, 'workOutChecks', []))).reason).toBe('changed');
+    look();
+    expect(noted()).toEqual([2, '', '“118.00']);
+    // A count that somebody wrote over with words is left alone.
+    file.put(moss, row(), at.tries, 'three');
+    typed('117.00');
+    look();
+    expect(noted()).toEqual(['three', '', '“118.00']);
+  });
+});
+
+describe('what somebody typed where a check belongs', () => {
+  const row = () => file.rowOf(moss, 'c2-t1', 'molar mass');
+  const look = () => valueIn(file.call('workOutChecks'));
+  const words = () => [at.check, at.lookAt, at.hint].map((column) => file.cell(moss, row(), column));
+  it.each([
+    ['x', at.check],
+    ['an idea', at.lookAt],
+    ['7', at.hint],
+    [{ date: Date.parse('2026-03-02T00:00:00Z') }, at.check],
+  ] as const)('stays where it is, %j, and is named', (text, column) => {
+    look();
+    const before = words();
+    file.put(moss, row(), column, text);
+    const cell = `${'EFG'[column - at.check]}${row()}`;
+    expect(look()).toMatchObject({ rows: 0, inTheWay: [cell] });
+    expect(words()).toEqual(before.map((word, right) => (right === column - at.check ? text : word)));
+    expect(valueIn(file.call('readClass', moss)).inTheWay).toEqual([expect.stringContaining(`${cell} holds`)]);
+    file.put(moss, row(), column, '');
+    expect(look().inTheWay).toBeUndefined();
+    expect(words()).toEqual(before);
+  });
+  it('is known by what the page notes: its own words in another row give way', () => {
+    look();
+    const before = words();
+    file.put(moss, row(), at.lookAt, file.cell(moss, row() + 1, at.lookAt));
+    expect(look().inTheWay).toBeUndefined();
+    expect(words()).toEqual(before);
+    // A row from before anything was noted is told by the word of its check, and noted from then on.
+    file.put(moss, row(), writtenColumn, '');
+    file.put(moss, row(), at.lookAt, 'words of another version');
+    expect(look().inTheWay).toBeUndefined();
+    expect(words()).toEqual(before);
+    file.put(moss, row(), at.lookAt, 'an idea');
+    expect(look().inTheWay).toHaveLength(1);
   });
 });

@@ -72,6 +72,28 @@ describe('the nine calls', () => {
     expect(write(id)).toMatchObject({ ok: true });
     expect(valueAt(host, { sheet: 'Plan', row: 2, column: 7 })).toBe('=1+1');
   });
+  it('writes numbers and moments as what they are, and makes rows as high as it is asked', () => {
+    const { id } = sheetState(host, 'Fern class');
+    const row = stepRow(host, { sheet: 'Fern class', key: 'c1-t2', step: 'in your words' });
+    const date = Date.parse('2026-03-02T10:15:00Z');
+    const cell = (column: number, was: unknown, now: unknown) => ({ sheetId: id, row, column, was, now });
+    const write = (cells: readonly unknown[], heights: readonly unknown[] = []) =>
+      host.run('teacher', 'writeCells', [layoutVersion, { seen: [], read: { kinds: [] }, cells, heights }]);
+    const [tries, time, who] = [10, 11, 9];
+    const height = { sheetId: id, row, height: 55 };
+    const first = write(
+      [cell(who, '', '2'), cell(tries, '', 2), cell(time, '', { date })],
+      [height, { sheetId: id, row: 'x' }],
+    );
+    expect(first).toMatchObject({ ok: true });
+    // What is written next is compared with what stands there: the same number, the same moment, the same text.
+    expect(write([cell(who, '2', ''), cell(tries, 2, 3), cell(time, { date }, '')])).toMatchObject({ ok: true });
+    expect(write([cell(tries, 2, 4)])).toMatchObject({ ok: false, problem: { reason: 'changed' } });
+    expect(sheetState(host, 'Fern class').rowHeights.get(row)).toBe(55);
+    for (const odd of [true, null, { date: 'x' }, []]) {
+      expect(write([cell(tries, 3, odd)])).toMatchObject({ ok: false });
+    }
+  });
 });
 
 describe('a page that has read the file once', () => {
@@ -133,6 +155,18 @@ describe('a page that has read the file once', () => {
       'Wren',
       'Pike',
     ]);
+  });
+  it('keeps a late team of another teacher where a plan is built that was begun before, and asks nothing', () => {
+    const { keys } = readEverything();
+    finish(host, call(host, 'addTeam', sheet, 'Wren'));
+    typeIn(host, { sheet, cells: [[stepRow(host, { sheet, key: 'c1-t3', step: 'molar mass' }), 3, '119.00']] });
+    finish(host, ask('startBuild', { ...setup, givens: { ...setup.givens, purity: '' } }, {}, keys));
+    expect(answerOf(call(host, 'readClass', sheet)).teams.map(({ team, done }) => [team, done])).toEqual([
+      ['Otter', 0],
+      ['Heron', 0],
+      ['Wren', 1],
+    ]);
+    expect(host.book.sheets.filter(({ name }) => name.startsWith(`${sheet}, kept`))).toEqual([]);
   });
   it('builds nothing from the Plan of a moment ago', () => {
     const state = answerOf(ask('startBuild', setup));

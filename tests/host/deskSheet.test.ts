@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { type CallName, callNames, type Outcome } from '../../src/host/calls.ts';
+import { copyOfFile } from '../../src/preview/standin/copyOfFile.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
 import { deskSheetName } from '../../src/workbook/scratchSheet.ts';
@@ -41,6 +42,18 @@ describe('the hidden sheet that tells who teaches', () => {
     expect(asked('student', 'readBook', { kinds: [] }).ok).toBe(true);
     buildSetup(host, setup);
     expect(asked('student', 'readBook', { kinds: [] }).ok).toBe(false);
+  });
+  it('comes with a build in a copy of the file that has lost its tags, in which no sheet is made twice', () => {
+    const row = stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' });
+    typeIn(host, { sheet, cells: [[row, at.entry, '119.00']] });
+    const names = () => host.book.sheets.map(({ name }) => name).sort();
+    const before = names();
+    host = open({ saved: copyOfFile(host.save(), { tags: true }), fileId: 'copy' });
+    expect(answerOf(call(host, 'readLesson')).built).toBe(true);
+    buildSetup(host, setup);
+    expect(names()).toEqual(before);
+    expect(valueAt(host, { sheet, row, column: at.entry })).toBe('119.00');
+    expect(answerOf(call(host, 'readClass', sheet)).teams[0]?.done).toBe(1);
   });
   it('leaves what is in view in view', () => {
     const view = host.view('teacher');

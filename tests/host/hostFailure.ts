@@ -70,12 +70,16 @@ export interface Failure {
   readonly stop: () => void;
 }
 
-/** From now on the host fails at its `number`-th call, once, as it does when it is too busy; reading counts as well. */
-export function failAtCall(host: StandIn, number: number): Failure {
+/**
+ * From now on the host fails at its `number`-th call, once, as it does when it is too busy; reading counts as well. Or at
+ * all calls from there on, as where the script was ended: then nothing of it can put anything right.
+ */
+export function failAtCall(host: StandIn, number: number, isGone = false): Failure {
   let calls = 0;
   const stop = watch(host, () => {
     calls += 1;
-    if (calls === number) throw new Error('Service Spreadsheets failed while accessing document.');
+    if (calls === number || (isGone && calls > number))
+      throw new Error('Service Spreadsheets failed while accessing document.');
   });
   return { calls: () => calls, stop };
 }

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
-import { classColumns as at } from '../../src/workbook/layout.ts';
+import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
 import { columnLetters } from '../../src/workbook/reference.ts';
 import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, open, stepRow, typeIn } from './bench.ts';
@@ -81,6 +81,15 @@ describe.each(places)('something typed in $where', ({ row, column }) => {
         { length: 2 },
       ]);
     }
+  });
+});
+
+describe('something typed where a check belongs', () => {
+  it('is in a note before its lesson is put away, since the places of checks are emptied when that is opened again', () => {
+    typeIn(host, { sheet, cells: [[molarMass, at.lookAt, 'an idea']] });
+    const wish = { seen: [], read: { kinds: [] }, sheetId: sheetState(host, sheet).id, keptName: 'Away', about: '{}' };
+    expect(host.run('teacher', 'putAside', [layoutVersion, wish])).toMatchObject({ ok: true });
+    expect(host.book.cell(sheetState(host, 'Away'), molarMass, at.lookAt).note).toContain('“an idea”');
   });
 });
 

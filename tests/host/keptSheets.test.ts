@@ -150,3 +150,51 @@ describe('what is typed into a sheet after it was put aside, while the build goe
     }
   }, 600_000);
 });
+
+describe('what a teacher has put on and beside a sheet that is put aside', () => {
+  const step = (key: string, name: string, inSheet = sheet) => stepRow(host, { sheet: inSheet, key, step: name });
+  const noteAt = (inSheet: string, row: number, column: number): string =>
+    host.book.cell(sheetState(host, inSheet), row, column).note ?? '';
+  const note = (row: number, column: number, text: string) =>
+    host.book.decorate(sheetState(host, sheet), row, column, (cell) => ({ ...cell, note: text }));
+  const beside = sheetState(open({ saved, clock }), sheet).columns;
+  const put = (row: number, column: number, text: string) =>
+    typeIn(host, { sheet, seat: 'teacher', cells: [[row, column, text]] });
+
+  it('is in the rows of the same teams afterwards, notes as well, and once where the end of the build is made again', () => {
+    const row = step('c1-t2', 'moles of solute');
+    note(row, at.entry, 'ask about the zero');
+    put(row, beside, 'mine');
+    put(row - 3, beside, '=1+1');
+    put(step('c1-t3', 'molar mass'), beside, 'of a team that goes');
+    const first = buildUntil(moved, isKept(sheet));
+    const changes = saveAtChanges(host);
+    const last = finish(host, { ok: true, value: first });
+    const kept = keptName();
+    expect(last.late).toContain(`what is your own in “${kept}”`);
+    expect(last.late).toMatch(/: [A-Z]+\d+, [A-Z]+\d+\.$/);
+    const stands = () => {
+      const now = step('c1-t2', 'moles of solute');
+      expect(noteAt(sheet, now, at.entry)).toBe('ask about the zero');
+      expect(valueAt(host, { sheet, row: now, column: beside })).toBe('mine');
+      expect(valueAt(host, { sheet: kept, row: row - 3, column: beside })).toBe('2');
+    };
+    stands();
+    for (const { saved: stopped } of changes
+      .slice(-9)
+      .filter(({ place }) => place % cases({ short: 3, deep: 1 }) === 0)) {
+      host = open({ saved: stopped, clock });
+      const { building } = answerOf(call(host, 'readLesson'));
+      if (building !== undefined) finish(host, { ok: true, value: building });
+      stands();
+    }
+  });
+  it('is named where a formula in a sheet of the teacher’s own looks at it', () => {
+    host.book.addSheet('Roster', 0);
+    typeIn(host, { sheet: 'Roster', seat: 'teacher', cells: [[2, 2, `='${sheet}'!C20`]] });
+    expect(buildSetup(host, moved).late).toMatch(/“Roster”.*: B2\.$/);
+  });
+  it('is said nothing of where there is nothing', () => {
+    expect(buildSetup(host, moved).late).toBeUndefined();
+  });
+});

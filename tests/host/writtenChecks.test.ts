@@ -6,7 +6,7 @@ import type { Step } from '../../src/lab/lesson/activity.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import { tickTexts } from '../../src/lab/texts/ticks.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
-import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
+import { classColumns as at, countedColumn, layoutVersion } from '../../src/workbook/layout.ts';
 import { readClassSheet } from '../../src/workbook/readClassSheet.ts';
 import { answerOf, buildSetup, call, open, run, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
@@ -94,7 +94,8 @@ describe('checks that the sidebar works out', () => {
     typeIn(host, { sheet, cells: [[row, at.entry, '12.5']] });
     host.resetCounts();
     expect(workOut().rows).toBe(1);
-    expect(host.counts.host['Range.setValues']).toBe(1);
+    // The three words, and what is noted about them.
+    expect(host.counts.host['Range.setValues']).toBe(2);
     host.resetCounts();
     expect(workOut().rows).toBe(0);
     expect(host.counts.host['Range.setValues']).toBeUndefined();
@@ -135,5 +136,72 @@ describe('checks that the sidebar works out', () => {
     expect(answer(write)).toMatchObject({ ok: false, problem: { reason: 'changed' } });
     expect(saidIn(host).filter((_, index) => index !== row - 1)).toEqual(before);
     expect(answerOf(call(host, 'workOutChecks')).rows).toBe(1);
+  });
+
+  it('keep what somebody typed over one, name it, and move it into a note with one press, or with a build', () => {
+    const host = opened(bySidebar);
+    answerOf(call(host, 'workOutChecks'));
+    const said = saidIn(host);
+    const [one, other] = readingOf(host).blocks[0]?.steps.slice(1) ?? [];
+    if (one === undefined || other === undefined) throw new Error('Expected rows.');
+    const type = (row: number, column: number, text: string) => typeIn(host, { sheet, cells: [[row, column, text]] });
+    const noteAt = (row: number, column: number) =>
+      host.book.cell(sheetState(host, sheet), row, column).note?.split('an idea').length ?? 0;
+    type(one.row, at.check, 'an idea');
+    type(other.row, at.lookAt, 'an idea');
+    type(other.row, at.entry, '12.5');
+    expect(answerOf(call(host, 'workOutChecks'))).toMatchObject({
+      rows: 1,
+      inTheWay: [`E${one.row}`, `F${other.row}`],
+    });
+    expect([saidIn(host)[one.row - 1]?.[0], saidIn(host)[other.row - 1]?.[1]]).toEqual(['an idea', 'an idea']);
+    expect(answerOf(call(host, 'readClass', sheet)).inTheWay).toEqual([
+      expect.stringMatching(`^E${one.row} holds “an idea”, so a check of `),
+      expect.stringMatching(`^F${other.row} holds “an idea”, so a check of `),
+    ]);
+    expect(answerOf(call(host, 'checkAgain')).moved).toHaveLength(2);
+    expect([noteAt(one.row, at.check), noteAt(other.row, at.lookAt)]).toEqual([2, 2]);
+    type(other.row, at.entry, '');
+    answerOf(call(host, 'workOutChecks'));
+    expect(saidIn(host)).toEqual(said);
+    type(one.row, at.hint, 'an idea');
+    buildSetup(host, oneClass);
+    expect(noteAt(one.row, at.hint)).toBe(2);
+    expect(checksIn(host)).toHaveLength(2);
+  });
+
+  it('come with the counts that no trigger makes there, and the same ones', () => {
+    const counts = (host: StandIn) =>
+      readingOf(host).blocks.flatMap(({ steps }) =>
+        steps.map(({ row }) => [
+          valueAt(host, { sheet, row, column: at.tries }),
+          valueAt(host, { sheet, row, column: at.lastEntry }) === '' ? 'no time' : 'a time',
+          valueAt(host, { sheet, row, column: countedColumn }),
+        ]),
+      );
+    const [counted, seen] = [opened(oneClass), opened(bySidebar)];
+    const quiet = open({
+      saved: seen.save(),
+      clock: () => new Date('2026-03-02T10:00:00Z'),
+      troubles: { triggersOff: true },
+    });
+    const page: File = { book: undefined };
+    const workOut = (host: StandIn) => answerOf(run(host, workFor(page, 'workOutChecks', [])));
+    workOut(quiet);
+    const rows = readingOf(quiet).blocks.flatMap(({ steps }) => steps.slice(1, 4).map(({ row }) => row));
+    for (const [place, text] of ['119', '119', '12.5', '', '12.5', '=1+1'].entries()) {
+      for (const host of [counted, quiet, seen])
+        typeIn(host, {
+          sheet,
+          cells: rows.map((row) => [row, at.entry, text === '' ? '' : `${text}${place > 3 ? row : ''}`]),
+        });
+      workOut(quiet);
+      expect([text, counts(quiet)]).toEqual([text, counts(counted)]);
+    }
+    // Where the trigger has counted, the page writes no count.
+    const before = counts(seen);
+    workOut(seen);
+    expect(counts(seen)).toEqual(before);
+    expect(before).toEqual(counts(counted));
   });
 });

@@ -33,6 +33,8 @@ const handled = allActivities().map((activity) => {
 /** Substances that can do more than their row holds at some strength: it says that more stands at the top. */
 const cutOff = [
   '(NH4)2Cr2O7',
+  'Ba(NO3)2',
+  'C20H14O4',
   'Ca(ClO)2',
   'Co(CH3COO)2·4H2O',
   'Co(NO3)2·6H2O',
@@ -40,6 +42,7 @@ const cutOff = [
   'CoSO4·7H2O',
   'CrO3',
   'Cu(NO3)2·3H2O',
+  'CuCl2·2H2O',
   'HCOOH',
   'HClO4',
   'HF',
@@ -99,7 +102,7 @@ describe('cautionWords', () => {
       for (const strength of ['0.01', '1']) {
         const lines = read(weighed, { formula: spellings[0] ?? '', molarity: strength });
         expect(lines).toMatch(/(^|\. )Wear goggles/m);
-        expect(lines).toMatch(/ Leftovers.* (the drain\.|plenty of water\.) (Unsure\? )?Ask your teacher/);
+        expect(lines).toMatch(/ Leftovers.* (the drain\.|plenty of water\.) Ask your teacher/);
         expect(lines).toMatch(/Ask your teacher; the safety data sheet decides\.$/);
         expect(lines).not.toMatch(/H\d{3}|harmonised|memory|sources? agree|one source|confirmed|Annex/);
         expect(lines.toLowerCase()).not.toMatch(/\bsafe\b|no hazard|harmless/);
@@ -111,22 +114,22 @@ describe('cautionWords', () => {
     [
       'KBr',
       '0.300',
-      'Potassium bromide, solid: Warning. Irritates eyes.\n0.300 mol/L: handle with care.\nWear goggles and gloves. Leftovers: waste beaker, then drain with plenty of water. Unsure? Ask your teacher; the safety data sheet decides.',
+      'Potassium bromide, solid: Warning. Irritates eyes.\n0.300 mol/L: handle with care.\nWear goggles and gloves. Leftovers: waste beaker, then drain with plenty of water. Ask your teacher; the safety data sheet decides.',
     ],
     [
       'XeF2',
       '1',
-      'XeF2, solid: not in our list, treat as harmful.\nTouch nothing until your teacher has read its safety data sheet.\nWear goggles and gloves. Leftovers, rinsings: waste beaker, never the drain. Unsure? Ask your teacher; the safety data sheet decides.',
+      'XeF2, solid: not in our list, treat as harmful.\nTouch nothing until your teacher has read its safety data sheet.\nWear goggles and gloves. Leftovers, rinsings: waste beaker, never the drain. Ask your teacher; the safety data sheet decides.',
     ],
     [
       'NaOH',
       '2.00',
-      'Sodium hydroxide, solid: Danger. Burns skin and eyes, corrodes metal.\n2.00 mol/L: Danger. Burns skin and eyes.\nWear goggles, gloves, lab coat. Dissolve it slowly in cold water. Leftovers, rinsings: waste beaker, never the drain. Unsure? Ask your teacher; the safety data sheet decides.',
+      'Sodium hydroxide, solid: Danger. Burns skin and eyes, corrodes metal.\n2.00 mol/L: Danger. Burns skin and eyes.\nWear goggles, gloves, lab coat. Dissolve it slowly in cold water. Leftovers, rinsings: waste beaker, never the drain. Ask your teacher; the safety data sheet decides.',
     ],
     [
       'CoCl2·6H2O',
       '0.100',
-      'Solid and 0.100 mol/L: Danger, staff only. Causes cancer if breathed in, damages fertility, can start asthma, may damage genes, harmful if swallowed. More at the top. Wear goggles and gloves. Use the fume hood. Leftovers, rinsings: cobalt waste beaker, never the drain. Ask your teacher; the safety data sheet decides.',
+      'Solid and 0.100 mol/L: Danger, staff only. Causes cancer if breathed in, damages fertility, can start asthma and skin allergy. More at the top. Wear goggles and gloves. Use the fume hood. Leftovers, rinsings: cobalt waste beaker, never the drain. Ask your teacher; the safety data sheet decides.',
     ],
   ])('reads as a whole for %s of %s mol/L', (formula, molarity, lines) => {
     expect(read(weighed, { formula, molarity })).toBe(lines);

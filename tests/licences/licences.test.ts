@@ -1,4 +1,5 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
@@ -76,6 +77,20 @@ describe('installed packages', () => {
       false,
     ]);
     expect(isApproved('(MIT OR CC0-1.0)')).toBe(true);
+  });
+});
+
+describe('what stands in for a package of browser tables', () => {
+  const load = createRequire(import.meta.url);
+  const browserslist = load('browserslist') as (queries?: unknown) => readonly string[];
+  it('serves the one package that loads it, which asks for no browsers', () => {
+    const { default: getTargets } = load('@babel/helper-compilation-targets') as { default: () => object };
+    expect(getTargets()).toEqual({});
+    expect(browserslist([])).toEqual([]);
+  });
+  it('answers nobody who asks for some with an empty list', () => {
+    for (const queries of [undefined, 'defaults', ['last 2 versions']])
+      expect(() => browserslist(queries)).toThrow(/scripts\/substitutes\/browserslist knows none/);
   });
 });
 

@@ -123,7 +123,16 @@ describe('serve', () => {
     run.child.kill('SIGINT');
     expect(await run.ended).toBe(0);
   });
-  it('does not end with work that is nowhere else, and ends by itself once it is saved', {
+  /** What a window hears of. */
+  async function heard(url: string): Promise<() => string> {
+    const { body } = await fetch(`${url}/api/changes?seat=student&since=1`);
+    let text = '';
+    void (async () => {
+      for await (const part of body as unknown as AsyncIterable<Uint8Array>) text += Buffer.from(part).toString('utf8');
+    })().catch(() => undefined);
+    return () => text;
+  }
+  it('tells every window while the workbook cannot be saved, does not end with work that is nowhere else, and ends by itself once it is saved', {
     timeout: 90_000,
   }, async () => {
     const path = join(folder, 'stuck.json');
@@ -131,9 +140,20 @@ describe('serve', () => {
     const url = await run.url();
     // A folder in the place of the part that is written first: as good as a full disk, and for every user.
     const inTheWay = `${path}.${run.child.pid}.part`;
+    const windows = await Promise.all([heard(url), heard(url)]);
+    mkdirSync(join(inTheWay, 'full'), { recursive: true });
+    expect((await type(url, 'kept after all')).status).toBe(200);
+    for (const one of windows)
+      await expect
+        .poll(one)
+        .toMatch(/event: notice\ndata: "The workbook is not saved: .*Keep this window open until then/);
+    rmSync(inTheWay, { recursive: true });
+    for (const one of windows) await expect.poll(one).toMatch(/not saved: [\s\S]*event: notice\ndata: null/);
+    expect(run.said()).toContain('saved again');
+    expect(readFileSync(path, 'utf8')).toContain('kept after all');
     mkdirSync(join(inTheWay, 'full'), { recursive: true });
     expect((await type(url, 'nowhere else')).status).toBe(200);
-    await expect.poll(run.said, { timeout: 30_000 }).toContain('The workbook is not saved');
+    await expect.poll(() => run.said().split('The workbook is not saved').length).toBeGreaterThan(2);
     run.child.kill('SIGINT');
     await expect.poll(run.said, { timeout: 30_000 }).toContain('Ctrl+C once more');
     expect(run.child.exitCode).toBeNull();

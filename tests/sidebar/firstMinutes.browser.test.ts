@@ -301,6 +301,7 @@ describe('the next lesson', () => {
     away: [line('2026-02-16', second)],
     classes: builtLesson.setup.classes.map((one, place) => ({
       ...one,
+      keys: [`c${place + 1}-t1`],
       lesson: '2026-03-02.1',
       begun: '2026-03-02',
       people: place === 0 ? 7 : 2,
@@ -342,7 +343,7 @@ describe('the next lesson', () => {
     const { classes, settings } = setup as Setup;
     expect(classes).toEqual(builtLesson.setup.classes);
     expect(settings.seed).toBe(String(Number(builtLesson.setup.settings.seed) + 1));
-    expect(wish).toEqual({ takesPeople: false });
+    expect(wish).toEqual({ takesPeople: false, knows: ['c1-t1', 'c2-t1'] });
   });
 
   it('leaves out a class without its tick, keeps the numbers without theirs, and counts the people it takes out', async () => {
@@ -360,7 +361,7 @@ describe('the next lesson', () => {
     const [setup, wish] = (await callsOf(opened)).find(({ name }) => name === 'nextLesson')?.args ?? [];
     expect((setup as Setup).classes.map(({ name }) => name)).toEqual([fourth]);
     expect((setup as Setup).settings.seed).toBe(builtLesson.setup.settings.seed);
-    expect(wish).toEqual({ takesPeople: true });
+    expect(wish).toEqual({ takesPeople: true, knows: ['c1-t1', 'c2-t1'] });
   });
 
   it('has the earlier ones behind a press, each with one more to open it', async () => {

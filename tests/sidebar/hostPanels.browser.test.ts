@@ -73,6 +73,38 @@ describe('a sidebar that is opened by somebody who does not teach here', () => {
   });
 });
 
+describe('a sidebar that works out the checks', () => {
+  it('looks every eight seconds, says when, names what stands in the way, and goes on after a failure', async () => {
+    const page = await openSidebar({
+      answers: {
+        ...answers,
+        readLesson: value(good({ ...builtLesson, worksOutChecks: true })),
+        workOutChecks: [
+          { value: good({ rows: 2, clock: '10:42' }) },
+          { value: good({ rows: 0, clock: '10:43', inTheWay: ['E47', 'F51'] }) },
+          { value: bad('Not now.') },
+        ],
+      },
+      clock: true,
+    });
+    const say = texts.checksHere;
+    const bar = page.getByLabel(say.label);
+    const looks = async () => (await callsOf(page)).filter(({ name }) => name === 'workOutChecks').length;
+    for (const [count, words] of [
+      say.worked('10:42'),
+      `${say.worked('10:43')} ${say.inTheWay(['E47', 'F51'])}`,
+      say.failed({ last: '10:43', problem: 'Not now.' }),
+    ].entries()) {
+      await page.clock.runFor(100);
+      await bar.getByText(words, { exact: true }).waitFor();
+      expect(await looks()).toBe(count + 1);
+      await page.clock.runFor(7500);
+      expect(await looks()).toBe(count + 1);
+      await page.clock.runFor(500);
+    }
+  });
+});
+
 describe('copying', () => {
   /** The report of a student who could make no sheet is the shortest way to a text that is copied. */
   async function report(before: () => void): Promise<Page> {

@@ -84,6 +84,7 @@ const activities: LessonView['activities'] = [
 export const builtLesson: LessonView = {
   built: true,
   setup,
+  keys: [],
   activities,
   solutes: [
     { name: 'Potassium bromide', formula: 'KBr', caution: '' },

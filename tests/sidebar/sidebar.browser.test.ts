@@ -244,6 +244,8 @@ describe('plan and build', () => {
     await opened.getByRole('heading', { name: 'The table is built' }).waitFor();
     const asked = (await callsOf(opened)).filter(({ name }) => name === 'startBuild').map(({ args }) => args[1]);
     expect(asked).toEqual([{}, { names: 'same' }]);
+    // A plan that was begun in an empty file knows of no team.
+    expect((await callsOf(opened)).find(({ name }) => name === 'startBuild')?.args[2]).toEqual([]);
   });
 
   it('keeps what was typed while it is open where storage is refused', async () => {

@@ -8,7 +8,7 @@ import type { Book } from '../file/book.ts';
 import { type File, noted } from '../file/look.ts';
 import { cellsOf, sheetToRead } from '../file/sheets.ts';
 import { seenOf } from '../file/writing.ts';
-import { awakened, lessonBook, ofLesson } from '../lesson/lessonsInFile.ts';
+import { awakened, lessonBook, lessonsInUse, ofLesson } from '../lesson/lessonsInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import { noteLeaving } from '../record/noteLeaving.ts';
 import type { BuildState } from '../views.ts';
@@ -21,28 +21,35 @@ import { lessonWanted } from './lessonWanted.ts';
 export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outcome<BuildState>> {
   const id = wish.lesson ?? '';
   const other = noteIn(found);
-  if (other !== undefined && (other.wish.lesson ?? '') !== id) return problem(deskWords.otherBuilding);
+  const isOther =
+    other !== undefined && ((other.wish.lesson ?? '') !== id || (goesOver(other.wish) && !goesOver(wish)));
+  if (isOther) return problem(deskWords.otherBuilding);
   const wanted = lessonWanted(found, wish);
   if (!wanted.ok) return wanted;
   const { lesson, replacesPlan } = wanted.value;
-  // What leaves the lesson is noted here; a lesson that is put away is noted sheet by sheet when its turn comes.
-  const remembered = yield* noteLeaving(file, lessonBook(found, id), lesson);
-  if (!remembered.ok) return remembered;
-  const whole = file.book ?? found;
-  const book = wish.opens === true ? awakened(whole, id) : whole;
   const role = ofLesson({ kind: 'plan' }, id);
-  const there = sheetToRead(book, role);
-  const name = nameOf(book, newNote(whole, { lesson, wish }), role);
+  const awake = (one: Book) => (wish.opens === true ? awakened(one, id) : one);
+  const there = sheetToRead(awake(found), role);
+  const name = nameOf(awake(found), newNote(found, { lesson, wish }), role);
   const named = { ...newSheetNames(classNames(lesson)), plan: name };
   const plan = withLessonMark({ ...planPlanSheet(lesson, named), role });
   // Where a new Plan takes the place of one that is kept, every sheet has to look at the new one.
   const isAnew = there !== undefined && (replacesPlan || layoutFits(plan, cellsOf(there)) === 'other');
-  const note = newNote(whole, { lesson, wish: isAnew ? withoutJoins(wish) : wish });
+  const every = withoutJoins(wish);
+  if (isAnew && wish.joins !== undefined) {
+    const touched = lessonWanted(found, every);
+    if (!touched.ok) return touched;
+  }
+  // What leaves the lesson is noted here; a lesson that is put away is noted sheet by sheet when its turn comes.
+  const remembered = yield* noteLeaving(file, lessonBook(found, id), lesson);
+  if (!remembered.ok) return remembered;
+  const whole = file.book ?? found;
+  const note = newNote(whole, { lesson, wish: settled(isAnew ? every : wish) });
   const answer = yield* ask('applySheet', {
     plan,
     keptName: deskWords.keptName(name, note.stamp),
     replace: replacesPlan,
-    seen: seenOf(there),
+    seen: seenOf(there, ...plansLeft(found, wish)),
     read: { kinds: ['plan'] },
     note: {
       was: whole.note,
@@ -58,4 +65,16 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
   return done(stateOf(next));
 }
 
+/** Whether sheets go out of use with it: it ends before anything else is built, so that none is at two lessons. */
+const goesOver = ({ from, removesSample }: BuildWish): boolean => from !== undefined || removesSample === true;
+
+/** Plans of lessons that classes leave: what is put away with them hangs on which classes stay. */
+const plansLeft = (found: Book, { from, lesson: own }: BuildWish) =>
+  from === undefined
+    ? []
+    : lessonsInUse(found).flatMap(({ id, book }) => (id === own ? [] : [sheetToRead(book, { kind: 'plan' })]));
+
+/** What was said yes to is not asked again in the midst of the build. */
+const settled = (wish: BuildWish): BuildWish =>
+  wish.answers.setAside === undefined ? wish : { ...wish, answers: { ...wish.answers, setAside: true } };
 const withoutJoins = ({ joins: _, ...wish }: BuildWish): BuildWish => wish;

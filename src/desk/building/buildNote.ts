@@ -43,6 +43,8 @@ export interface BuildWish {
   readonly joins?: { readonly className: string };
   /** One more go at the lesson for somebody of a class, under the key and the name that it is to have. */
   readonly practice?: Pick<TeamPlan, 'key' | 'className' | 'team'>;
+  /** Keys of the teams that stood in the Plan when this was begun to be typed: others were added since, and stay. */
+  readonly knows?: readonly string[] | undefined;
   readonly answers: BuildAnswers;
 }
 
@@ -50,8 +52,8 @@ export interface BuildWish {
 export interface BuildAnswers {
   /** Names that changed belong to the same class or team, or to another one. */
   readonly names?: 'same' | 'other';
-  /** Cells that people typed may be set aside with the sheets that they stand in. */
-  readonly setAside?: boolean;
+  /** Cells that people typed may be set aside with the sheets that they stand in: any, or as many as were counted. */
+  readonly setAside?: boolean | number;
   /** Another activity or substance begins the next lesson. */
   readonly begins?: 'next';
   /** A class may begin two lessons on one day. */

@@ -12,7 +12,7 @@ import type { PlanReading } from '../../workbook/readLesson.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import { classesInUse } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
-import { awakened, lessonBook, lessonsInUse } from '../lesson/lessonsInFile.ts';
+import { awakened, lessonBook, lessonsInUse, sheetsAway } from '../lesson/lessonsInFile.ts';
 import { lessonInFile, planInFile } from '../lesson/planInFile.ts';
 import { done, numbersProblem, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
@@ -21,6 +21,7 @@ import type { BuildWish } from './buildNote.ts';
 import { renamed } from './renamed.ts';
 import { setAsideBy } from './setAside.ts';
 import { typedInBlock } from './typedCells.ts';
+import { isUnseen, withUnseen } from './unseenTeams.ts';
 
 export interface LessonWanted {
   readonly lesson: Lesson;
@@ -36,16 +37,14 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
     const there = lessonInFile(lessonBook(awakened(file, id), id));
     return there.ok ? done({ lesson: there.value.lesson, replacesPlan: false }) : there;
   }
-  const { setup, sample, answers, joins, practice } = wish;
+  const { sample, answers, joins, practice, knows } = wish;
   const book = lessonBook(file, id);
-  const numbers = numbersForTeams(setup);
-  if (!numbers.ok) return numbersProblem(numbers.error);
-  const activity = lessonActivity(setup.settings);
+  const activity = lessonActivity(wish.setup.settings);
   if (activity === undefined)
-    return problem({ ...deskWords.setupProblems.activity, received: `“${setup.activity}”` }, 'activity');
+    return problem({ ...deskWords.setupProblems.activity, received: `“${wish.setup.activity}”` }, 'activity');
   const plan = planInFile(book);
   if (plan.state === 'unreadable') return { ok: false, problem: plan.problem };
-  const there = plan.state === 'there' ? plan.reading : undefined;
+  const there = plan.state === 'there' ? atHome(plan.reading, book) : undefined;
   if (there !== undefined && there.keysUsedTwice.length > 0) {
     return problem({ ...deskWords.keyTwice, received: `“${there.keysUsedTwice.join('”, “')}”` });
   }
@@ -53,19 +52,35 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
   if (ownTeams > 0) return problem({ ...deskWords.lessonThere, received: deskWords.lessonOf(ownTeams) });
   const begins = there === undefined ? linesGoingAlong(file, wish) : undefined;
   const typed = typedByKey(book);
+  const standing = there ?? begins;
+  const isNew = isUnseen(knows);
+  const seen = standing && { ...standing, teams: standing.teams.filter((line) => !isNew(line)) };
   const names =
     there &&
+    seen &&
     renamed({
-      before: there,
-      classes: setup.classes,
+      before: seen,
+      classes: wish.setup.classes,
       // Where nobody has typed, a name is corrected and the sheet stays: nothing hangs on it.
       isSame: (keys) => (keys.some((key) => (typed.get(key) ?? 0) > 0) ? answerOf(answers.names) : true),
     });
   if (names !== undefined && names.unsure.length > 0) return asked({ about: 'names', pairs: names.unsure });
-  const before = names?.before;
+  const now = names?.before ?? seen;
+  const whole =
+    standing && now
+      ? withUnseen({ setup: wish.setup, before: standing, now, knows })
+      : { setup: wish.setup, before: undefined };
+  const { setup } = whole;
+  const numbers = numbersForTeams(setup);
+  if (!numbers.ok) return numbersProblem(numbers.error);
+  const before = there && whole.before;
   const taken = keysOfOthers(file, wish);
-  const kept = keptTeams({ drafted: numbers.value.teams, before: before ?? begins, setup, taken });
-  const namedTwice = kept.find((line) => isPractice(line) && numbers.value.teams.some((team) => isCalled(team, line)));
+  const kept = keptTeams({ drafted: numbers.value.teams, before: whole.before, setup, taken });
+  const namedTwice = kept.find(
+    (line) =>
+      (isPractice(line) && numbers.value.teams.some((team) => isCalled(team, line))) ||
+      (isNew(line) && kept.some((other) => other.key !== line.key && isCalled(other, line))),
+  );
   if (namedTwice !== undefined) {
     const { className, team } = namedTwice;
     return problem({ ...deskWords.setupProblems.teamTwice, where: className, received: `“${team}”` }, 'classes');
@@ -74,20 +89,33 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
   if (!all.ok) return all;
   const { settings } = setup;
   const own = withExitNumbers(all.value, { activity, settings, seats: seatsOf(settings) });
-  const whole = plan.state === 'there' ? plan.whole.teams : [];
-  const teams = withAway(whole, { away: book.away ?? [], teams: own });
+  const allLines = plan.state === 'there' ? plan.whole.teams : [];
+  const teams = withAway(allLines, { away: book.away ?? [], teams: own });
   const lesson: Lesson = {
     setup,
     activity: activityInUse(activity, { setup, teams }),
     teams,
     givenNames: activity.givens.map(({ name }) => name),
-    invented: sample || staysInvented(before ?? begins, teams),
+    invented: sample || staysInvented(whole.before, teams),
   };
   const aside = answers.setAside === true ? undefined : setAsideBy(book, lesson, joins?.className);
-  if (aside !== undefined) return asked(aside);
-  const lines = before && { ...before, teams: withAway(whole, { away: book.away ?? [], teams: before.teams }) };
+  // Who said yes to some cells has not said yes to those that were typed since.
+  const agreed = typeof answers.setAside === 'number' ? answers.setAside : 0;
+  if (aside !== undefined && aside.cells > agreed) return asked(aside);
+  const lines = before && { ...before, teams: withAway(allLines, { away: book.away ?? [], teams: before.teams }) };
   const replacesPlan = lines !== undefined && (lines.hasOwnColumns || loses(lines, lesson));
   return done({ lesson, replacesPlan });
+}
+
+/** Practice goes with the class in whose sheet it stands, where the Plan calls that class something else by now. */
+function atHome(reading: PlanReading, book: Book): PlanReading {
+  const names = reading.setup.classes.map(({ name }) => name);
+  const isLost = (line: TeamPlan) => isPractice(line) && !names.includes(line.className);
+  if (!reading.teams.some(isLost)) return reading;
+  const homeOf = ({ key, className }: TeamPlan) =>
+    classesInFile(book).find((one) => one.reading?.blocks.some((block) => block.key === key))?.name ?? className;
+  const teams = reading.teams.map((line) => (isLost(line) ? { ...line, className: homeOf(line) } : line));
+  return { ...reading, teams };
 }
 
 const isCalled = (one: TeamPlan, other: TeamPlan): boolean =>
@@ -141,11 +169,13 @@ function linesGoingAlong(file: Book, { from = [], lesson: id = '' }: BuildWish):
   return last && { ...last, invented, teams: lines.flatMap(({ teams }) => teams) };
 }
 
-/** Keys of teams that are at other lessons and stay there. */
-const keysOfOthers = (file: Book, { from = [], lesson: id = '' }: BuildWish): readonly string[] =>
-  classesInUse(file)
+/** Keys of teams that are at other lessons and stay there, and of those that were put away: each is somebody's for good. */
+const keysOfOthers = (file: Book, { from = [], lesson: id = '' }: BuildWish): readonly string[] => [
+  ...classesInUse(file)
     .filter(({ lesson, name }) => lesson.id !== id && !from.includes(name))
-    .flatMap(({ keys }) => keys);
+    .flatMap(({ keys }) => keys),
+  ...sheetsAway(file).flatMap(({ note }) => note.keys),
+];
 
 const answerOf = (names: BuildWish['answers']['names']): boolean | undefined =>
   names === undefined ? undefined : names === 'same';

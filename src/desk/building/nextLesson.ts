@@ -19,7 +19,10 @@ import { continueBuild } from './continueBuild.ts';
 export function* nextLesson(
   file: File,
   given: unknown,
-  { takesPeople = false }: { readonly takesPeople?: boolean } = {},
+  {
+    takesPeople = false,
+    knows,
+  }: { readonly takesPeople?: boolean; readonly knows?: readonly string[] | undefined } = {},
   answers: BuildAnswers = {},
 ): Work<Outcome<BuildState>> {
   const setup = readSetup(given);
@@ -27,7 +30,8 @@ export function* nextLesson(
   const book = yield* look(file, buildKinds);
   if (!book.ok) return book;
   const removesSample = answers.sample === 'remove';
-  return yield* beginNext(file, book.value, { setup: setup.value, sample: false, answers, takesPeople, removesSample });
+  const wish = { setup: setup.value, sample: false, answers, takesPeople, removesSample, knows };
+  return yield* beginNext(file, book.value, wish);
 }
 
 export function* beginNext(

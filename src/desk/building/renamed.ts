@@ -1,6 +1,7 @@
 import { isTeam } from '../../lab/lesson/practice.ts';
 import type { ClassSetup, TeamPlan } from '../../lab/lesson/setup.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
+import { plainName } from './plainName.ts';
 import type { NamePair } from './questions.ts';
 
 interface Pair<T> {
@@ -74,9 +75,7 @@ function pairsOf(
     }
   };
   take((one, other) => one === other, true);
-  take((one, other) => plain(one) === plain(other), true);
+  take((one, other) => plainName(one) === plainName(other), true);
   take(() => true, false);
   return pairs;
 }
-
-const plain = (name: string): string => name.toLowerCase().replace(/\s+/g, '');

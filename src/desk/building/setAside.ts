@@ -16,7 +16,7 @@ export function setAsideBy(
   { teams, activity, setup }: Lesson,
   /** Left out where every class is built. */
   onlyClass?: string,
-): BuildQuestion | undefined {
+): Extract<BuildQuestion, { about: 'typed' }> | undefined {
   const keys = teams.map(({ key }) => key);
   const steps = [...activity.steps, ...exitSteps(activity, seatsOf(setup.settings))].map(({ id }) => id);
   const touched = classesInFile(book).filter(({ name }) => onlyClass === undefined || name === onlyClass);

@@ -11,13 +11,21 @@ import { beginsAnother } from './beginsAnother.ts';
 import { type BuildAnswers, noteIn } from './buildNote.ts';
 import { beginNext } from './nextLesson.ts';
 
-/** Writes the Plan, and the list of sheets that are still to build. Pressed twice, the second press changes nothing. */
-export function* startBuild(file: File, given: unknown, answers: BuildAnswers = {}): Work<Outcome<BuildState>> {
+/**
+ * Writes the Plan, and the list of sheets that are still to build. Pressed twice, the second press changes nothing. Teams
+ * of the Plan that are not among those that it `knows` of, by key, were added meanwhile and stay.
+ */
+export function* startBuild(
+  file: File,
+  given: unknown,
+  answers: BuildAnswers = {},
+  knows?: readonly string[],
+): Work<Outcome<BuildState>> {
   const setup = readSetup(given);
   if (!setup.ok) return setup;
   const book = yield* look(file, buildKinds);
   if (!book.ok) return book;
-  const wish = { setup: setup.value, sample: false, answers };
+  const wish = { setup: setup.value, sample: false, answers, knows };
   const another = beginsAnother(book.value, { chosen: file.lesson, ...wish });
   if (!another.ok) return another;
   if (another.value === 'the same')

@@ -7,6 +7,7 @@ import { activityInUse } from '../../workbook/activityInUse.ts';
 import { classNow } from '../../workbook/classNow.ts';
 import { obstaclesIn } from '../../workbook/obstaclesIn.ts';
 import { percentErrors } from '../../workbook/percentErrors.ts';
+import { checksAreWritten } from '../../workbook/writtenChecks.ts';
 import type { Book } from '../file/book.ts';
 import { cellsOf } from '../file/sheets.ts';
 import { planInFile } from '../lesson/planInFile.ts';
@@ -64,8 +65,9 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
   const scored = (step: string) => !told.includes(step) && !isExitStep(step);
   const counts = activity && plan ? exitCounts(reading, { plan, activity, formulas }) : undefined;
   const inFront = classInFront(book);
-  const inTheWay = reading.blocks.flatMap((block) =>
-    obstaclesIn(block, cellsOf(sheet)).map(({ cell, text }) => deskWords.inTheWay({ cell, text, team: block.team })),
+  const ofOne = checksAreWritten(cellsOf(sheet));
+  const inTheWay = reading.blocks.flatMap(({ team, ...block }) =>
+    obstaclesIn(block, cellsOf(sheet)).map(({ cell, text }) => deskWords.inTheWay({ cell, text, team, ofOne })),
   );
   return done({
     className: name,

@@ -1,13 +1,15 @@
+import { obstaclesIn } from '../../workbook/obstaclesIn.ts';
 import { helpLinesFor, ownHintsArea } from '../../workbook/planHelpSheet.ts';
-import { checksComeFromSidebar } from '../../workbook/writtenChecks.ts';
+import { checksAreWritten, checksComeFromSidebar } from '../../workbook/writtenChecks.ts';
 import type { Work } from '../file/ask.ts';
 import { type File, look } from '../file/look.ts';
 import { cellsOf, sheetInUse } from '../file/sheets.ts';
-import { seenOf, writeAllCells } from '../file/writing.ts';
+import { seenOf, writeRows } from '../file/writing.ts';
 import { lessonsInUse } from '../lesson/lessonsInFile.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
 import { done, type Outcome, type Problem } from '../outcome.ts';
 import { classesInFile } from './classesInFile.ts';
+import { countSeen } from './countSeen.ts';
 import { areaOf, workedOut } from './workedOut.ts';
 
 export interface ChecksWorkedOut {
@@ -15,18 +17,23 @@ export interface ChecksWorkedOut {
   readonly rows: number;
   /** Hours and minutes of the look at the sheets. */
   readonly clock: string;
+  /** Cells where something typed stands in the place of a check; left out where there are none. */
+  readonly inTheWay?: readonly string[];
 }
 
 /**
- * Reads all classes and writes what their checks should say, for lessons whose checks do not come from formulas. Where rows
- * moved or somebody typed over a check since the look, the script refuses and nothing of that class is written: the next
- * look follows. A class or a lesson with which something is wrong keeps no other from its checks; the first such problem is
- * handed back.
+ * Reads all classes and writes what their checks should say, for lessons whose checks do not come from formulas, and what
+ * no trigger counts there. Where rows moved or somebody typed over a check since the look, the script refuses and nothing
+ * of that class is written: the next look follows. A class or a lesson with which something is wrong keeps no other from
+ * its checks; the first such problem is handed back.
  */
 export function* workOutChecks(file: File): Work<Outcome<ChecksWorkedOut>> {
   const read = yield* look(file, ['plan', 'help', 'class']);
   if (!read.ok) return read;
+  const { today, now, clock } = read.value;
+  file.entriesSeen ??= new Map();
   let rows = 0;
+  const inTheWay: string[] = [];
   let wrong: Problem | undefined;
   for (const { book } of lessonsInUse(read.value)) {
     const inFile = lessonInFile(book);
@@ -41,11 +48,19 @@ export function* workOutChecks(file: File): Work<Outcome<ChecksWorkedOut>> {
     const ownHints = areaOf(help, ownHintsArea(lesson.activity, helpLinesFor(lesson.activity, help)));
     for (const { sheet, reading } of classesInFile(book)) {
       if (sheet?.tag?.state !== 'built' || reading === undefined) continue;
-      const cells = workedOut({ sheet, reading, settings, ownHints });
-      const written = yield* writeAllCells(file, cells, { seen: seenOf(sheet), kinds: [] });
-      if (written.ok) rows += cells.length / 3;
-      else wrong ??= written.problem;
+      if (!checksAreWritten(cellsOf(sheet))) continue;
+      const checks = workedOut({ sheet, reading, settings, ownHints }).filter((row) => row.length > 0);
+      const counts = countSeen({ sheet, reading, before: file.entriesSeen.get(sheet.id), day: today, now });
+      const written = yield* writeRows(file, [...checks, ...counts.rows], { seen: seenOf(sheet), kinds: [] });
+      if (written.ok) {
+        rows += checks.length;
+        file.entriesSeen.set(sheet.id, counts.seen);
+      } else wrong ??= written.problem;
+      const typed = reading.blocks.flatMap((block) => obstaclesIn(block, cellsOf(sheet)));
+      inTheWay.push(...typed.map(({ cell }) => cell));
     }
   }
-  return wrong === undefined ? done({ rows, clock: read.value.clock }) : { ok: false, problem: wrong };
+  return wrong === undefined
+    ? done({ rows, clock, ...(inTheWay.length > 0 ? { inTheWay } : {}) })
+    : { ok: false, problem: wrong };
 }

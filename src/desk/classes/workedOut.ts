@@ -5,6 +5,7 @@ import { cellText } from '../../workbook/cellText.ts';
 import { classShift } from '../../workbook/classCells.ts';
 import { classColumns as at, classRows } from '../../workbook/layout.ts';
 import type { ClassReading } from '../../workbook/readClassSheet.ts';
+import { typedOver, writtenColumn, writtenSums } from '../../workbook/typedOver.ts';
 import type { Area } from '../../workbook/workbook.ts';
 import { checksAreWritten } from '../../workbook/writtenChecks.ts';
 import type { BookSheet, Cells } from '../file/book.ts';
@@ -12,9 +13,10 @@ import { cellWish } from '../file/cellWish.ts';
 import { cellsOf } from '../file/sheets.ts';
 
 /**
- * What the checks of a class should say, where that differs from what stands there: the same words that `CHECKTEAM` gives
- * in the cell, since the same judge is asked about the same cells. Nothing for a sheet whose checks are formulas, or that
- * was built before they could be anything else: a build comes first.
+ * What the checks of a class should say, where that differs from what stands there, row by row: the same words that
+ * `CHECKTEAM` gives in the cell, since the same judge is asked about the same cells. What somebody typed in the place of a
+ * word stays, and Class now names it. Nothing for a sheet whose checks are formulas, or that was built before they could be
+ * anything else: a build comes first.
  */
 export function workedOut({
   sheet,
@@ -28,14 +30,14 @@ export function workedOut({
   readonly settings: Cells;
   /** As they stand in Help. */
   readonly ownHints: Cells;
-}): readonly CellWish[] {
+}): readonly (readonly CellWish[])[] {
   const cells = cellsOf(sheet);
   if (classShift(cells) !== 0 || !checksAreWritten(cells)) return [];
   const names = cells[classRows.title - 1] ?? [];
   const columns = givenColumns(names);
   return reading.blocks
     .filter(({ known }) => known)
-    .flatMap(({ headingRow, closingRow }) => {
+    .flatMap(({ headingRow, closingRow }): readonly (readonly CellWish[])[] => {
       const lines = cells.slice(headingRow - 1, closingRow);
       const inColumn = (column: number): readonly CellValue[] => lines.map((line) => line[column - 1]);
       const rows = teamChecks({
@@ -47,12 +49,22 @@ export function workedOut({
         helpWanted: inColumn(at.help),
         ownHints,
       });
-      return rows.flatMap(({ check, lookAt, hint }, down) => {
+      const isTyped = typedOver({ headingRow, closingRow }, cells);
+      return rows.map(({ check, lookAt, hint }, down) => {
         const row = headingRow + down;
-        const wanted = [check, lookAt, hint];
+        const line = lines[down] ?? [];
+        const words = [check, lookAt, hint];
+        const isOther = (now: string, column: number) =>
+          line[column - 1] instanceof Date || now !== cellText(line[column - 1]);
+        const wish = (now: string, column: number) => cellWish(sheet, { row, column }, now);
+        const own = words.flatMap((now, right) => (isTyped(row, right) ? [] : [{ now, column: at.check + right }]));
         // A row is written whole, so that nobody reads the check of one entry beside the feedback of another.
-        if (wanted.every((text, right) => text === cellText(lines[down]?.[at.check - 1 + right]))) return [];
-        return wanted.map((now, right) => cellWish(sheet, { row, column: at.check + right }, now));
+        const written = own.some(({ now, column }) => isOther(now, column))
+          ? own.map(({ now, column }) => wish(now, column))
+          : [];
+        const sums = writtenSums(words);
+        const isNoted = cellText(line[at.step - 1]) === '' || !isOther(sums, writtenColumn);
+        return [...written, ...(isNoted ? [] : [wish(sums, writtenColumn)])];
       });
     });
 }

@@ -1,5 +1,6 @@
 import type { BookReading, SheetKind, SheetListed } from '../../host/calls.ts';
 import { layoutVersion } from '../../workbook/layout.ts';
+import type { EntriesSeen } from '../classes/countSeen.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
 import { ask, type Work } from './ask.ts';
@@ -10,6 +11,8 @@ export interface File {
   book: Book | undefined;
   /** The lesson that this page speaks of, once one was chosen or shown. */
   lesson?: string | undefined;
+  /** Entries of the classes whose checks this page works out, by sheet, as it has seen and counted them. */
+  entriesSeen?: Map<number, EntriesSeen>;
 }
 
 /** What all views together are made from. Progress is for people to look at: nothing is made from it. */

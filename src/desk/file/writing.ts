@@ -44,18 +44,35 @@ export function* writeCells(
   return answer.ok ? done(noted(file, answer.value, kinds)) : answer;
 }
 
-/** The script takes no more cells in one call; whole rows of a check are three. */
+/** The script takes no more cells in one call. */
 const mostCells = 1500;
 
 /** The same for any number of cells, in as many calls as that takes: what an earlier one wrote stays where a later one fails. */
-export function* writeAllCells(
+export const writeAllCells = (
   file: File,
   cells: readonly CellWish[],
+  about: { readonly seen: readonly Seen[]; readonly kinds: readonly SheetKind[] },
+): Work<Outcome<null>> =>
+  writeRows(
+    file,
+    cells.map((cell) => [cell]),
+    about,
+  );
+
+/** The same for cells of rows: a row goes whole into one call. */
+export function* writeRows(
+  file: File,
+  rows: readonly (readonly CellWish[])[],
   { seen, kinds }: { readonly seen: readonly Seen[]; readonly kinds: readonly SheetKind[] },
 ): Work<Outcome<null>> {
-  for (let from = 0; from < cells.length; from += mostCells) {
-    const written = yield* writeCells(file, { cells: cells.slice(from, from + mostCells), seen, kinds });
+  let cells: CellWish[] = [];
+  for (const [place, row] of rows.entries()) {
+    cells.push(...row);
+    const isFull = cells.length + (rows[place + 1]?.length ?? mostCells) > mostCells;
+    if (!isFull || cells.length === 0) continue;
+    const written = yield* writeCells(file, { cells, seen, kinds });
     if (!written.ok) return written;
+    cells = [];
   }
   return done(null);
 }

@@ -40,14 +40,15 @@ export function lessonView(file: Book, chosen?: string): Outcome<LessonView> {
   if (plan.state === 'unreadable') return { ok: false, problem: plan.problem };
   if (plan.state === 'none') {
     const { decimalMark } = book;
-    return done({ ...offer, built: false, setup: firstSetup(decimalMark), decimalMark, problems: [] });
+    return done({ ...offer, built: false, setup: firstSetup(decimalMark), keys: [], decimalMark, problems: [] });
   }
-  const { setup, problems } = plan.reading;
+  const { setup, teams, problems } = plan.reading;
   const help = sheetInUse(book, { kind: 'help' });
   return done({
     ...offer,
     built: offer.classes.length > 0,
     setup,
+    keys: teams.map(({ key }) => key),
     decimalMark: markOf(plan.reading),
     problems: [
       ...(book.sheets.some(isOlder) ? [deskWords.olderSheets] : []),

@@ -9,11 +9,11 @@ import { planInFile } from './planInFile.ts';
 
 /** The lessons of the file: those that classes are at, and those that were put away and can be opened again. */
 export function lessonsView(book: Book): Outcome<LessonsView> {
-  const classes = classesInUse(book).flatMap(({ name, id, sheet, lesson }): LessonsView['classes'] => {
+  const classes = classesInUse(book).flatMap(({ name, id, keys, sheet, lesson }): LessonsView['classes'] => {
     const plan = planInFile(lesson.book);
     if (sheet === undefined || plan.state !== 'there') return [];
     const teams = plan.reading.setup.classes.find((one) => one.name === name)?.teams ?? [];
-    return [{ name, teams, lesson: lesson.id, begun: lesson.begun, people: peopleIn(lesson.book, id).length }];
+    return [{ name, teams, keys, lesson: lesson.id, begun: lesson.begun, people: peopleIn(lesson.book, id).length }];
   });
   return done({
     today: book.today,

@@ -51,6 +51,8 @@ export interface Awaited {
   /** How long until nothing was loading any more, to a second or two. */
   readonly seconds: number;
   readonly isDone: boolean;
+  /** Whether a look found some of them loading. */
+  readonly wasLoading: boolean;
   readonly refused?: string;
 }
 
@@ -66,7 +68,13 @@ export function* awaitCells(at: string): Work<Awaited> {
     const isDone = cells.length > 0 && !cells.some((line) => line.some(isLoading));
     if (isDone || read?.refused !== undefined || look + 1 >= mostLooks) {
       const seconds = Math.round(ms / 100) / 10;
-      return { cells, seconds, isDone, ...(read?.refused === undefined ? {} : { refused: read.refused }) };
+      return {
+        cells,
+        seconds,
+        isDone,
+        wasLoading: look > 0,
+        ...(read?.refused === undefined ? {} : { refused: read.refused }),
+      };
     }
   }
 }

@@ -62,7 +62,7 @@ export const selfCheckWords = {
       title: 'Labrow’s functions in cells',
       means: 'Each check is such a function. Without an answer no row says whether it is right.',
       advice:
-        'Ask whoever looks after your accounts whether scripts are switched on for this account. Until then use the tables on paper and the key, under Prepare.',
+        'Ask whoever looks after your accounts whether scripts are switched on for this account. Until then let the sidebar work out the checks, by “Checks come from” under “Checks and hints” in Plan, or use the tables on paper and the key, under Prepare.',
     },
     arguments: {
       title: 'What a function is given',
@@ -175,15 +175,16 @@ export const selfCheckWords = {
     argumentsRight: (count: number) => `All ${count} kinds of cells arrived as they should.`,
     argumentsWrong: (which: readonly string[]) => which.join(' '),
     oneArgument: (about: string, gave: string) => `${about} arrived as ${gave}.`,
-    spillRight: (seconds: number) =>
-      `17 rows of 3 cells were filled after ${seconds} s. With a text in the way there was an error, and they came once it was gone.`,
+    spillRight: (seconds: number, wasLoading: boolean) =>
+      `17 rows of 3 cells were filled after ${seconds} s${wasLoading ? ', and said until then that they were loading' : ''}. With a text in the way there was an error, and they came once it was gone.`,
     spillWrong: (filled: number, of: number) => `${filled} of ${of} cells were filled.`,
     blockedOver: 'A text in the way was written over, or gave no error.',
     blockedStays: 'After the text in the way was gone the cells stayed empty.',
     crowdRight: (count: number, seconds: number) => `All ${count} gave the right answer, the last after ${seconds} s.`,
     crowdWrong: (right: number, count: number, seconds: number, other: string) =>
       `${right} of ${count} gave the right answer within ${seconds} s; the first of the others showed ${other}.`,
-    textsRight: 'Zeros at the end, and texts that begin with = or with an apostrophe, stayed as they were.',
+    textsRight:
+      'Zeros at the end, a number written as one, and texts that begin with = or with an apostrophe, stayed as they were.',
     oneText: (wrote: string, read: string) => `${wrote} became ${read}.`,
     tagsRight: (twin: boolean) =>
       `A mark stays when its sheet is renamed. A sheet that is duplicated ${twin ? 'takes a second mark with it' : 'goes without a mark'}; Labrow goes on with the first.`,
@@ -291,6 +292,20 @@ export const questions = {
     means: 'Enter may take another team’s entry instead of what was typed.',
     advice:
       'Let students switch the offers off for themselves, under Tools, Autocomplete, or finish an entry with Escape first.',
+  },
+  corner: {
+    title: 'A word that is not in the list',
+    asks: 'In the scratch sheet, cell A28 has a list and holds “three”, which is not in it. Has it a red corner or another warning?',
+    expected: 'no',
+    means: 'Cells with a list, such as “Who”, warn at words of your own. They take them all the same.',
+    advice: 'Tell the class that the corner means nothing.',
+  },
+  anybody: {
+    title: 'Without signing in',
+    asks: 'Only if you share by a link that asks for no account: in a private window, is an entry in the lesson checked?',
+    expected: 'yes',
+    means: 'Whoever does not sign in gets no checks. Their tries are not counted in any case.',
+    advice: 'Share the file with school accounts only.',
   },
   hidden: {
     title: 'The hidden sheet',

@@ -34,8 +34,6 @@ export function* setMembers(
   const found = teamBlock(book.value, { className, key });
   if (!found.ok) return found;
   const { sheet, block } = found.value;
-  if (block.who !== read.base) return problem(say.changed, 'names');
-
   const names = readMembers(read.names).members.map(({ name }) => name);
   const where = say.namesIn(block.team);
   if (names.length > mostMembers)
@@ -46,7 +44,7 @@ export function* setMembers(
   if (twice !== undefined) return problem({ ...say.twice, where, received: say.sameTwice(twice) }, 'names');
 
   const day = book.value.today;
-  const before = readMembers(block.who);
+  const before = readMembers(read.base);
   const text = membersText(
     shareRoles({
       before,
@@ -55,6 +53,10 @@ export function* setMembers(
       passOn: before.day !== '' && before.day !== day,
     }),
   );
+  if (block.who !== read.base) {
+    // The same press once more, whose answer was lost: what it wanted stands there.
+    return text !== '' && block.who === text ? done(membersView(text, day)) : problem(say.changed, 'names');
+  }
   const cell = whoCell({ sheet, block, now: text === '' ? membersTexts.heading : text });
   const written = yield* writeCells(file, { cells: [cell], seen: seenOf(sheet), kinds });
   if (written.ok) return done(membersView(text, day));

@@ -3,16 +3,18 @@ import { gravityOf } from '../../chemistry/gravityOf.ts';
 import { hiddenBy } from '../../chemistry/hiddenBy.ts';
 import { readFormula } from '../../chemistry/readFormula.ts';
 import { shortEffects, tickTexts } from '../texts/ticks.ts';
-import { wrappedLines } from '../texts/wrappedLines.ts';
 import { type HandledForm, type Handling, handledForms } from './handledForms.ts';
 import { keptFromStudents } from './keptFromStudents.ts';
 
 /** Words that a team reads in its row; with what is said before them they stay within sixty. */
 export const mostCautionWords = 54;
 
-/** Lines of its row, which is as high as any in a class sheet may be, and how wide they are, in sizes of a letter. */
+/** Lines of its row, which is as high as any in a class sheet may be. */
 const mostLines = 10;
-const roomInRow = 18.8;
+/** How much a line holds where a usual letter takes ten, a narrow one and a space five, and a wide one sixteen. */
+const lineHolds = 317;
+const narrow = /[fijlrtI,.:;’()]/g;
+const wide = /[mwMWCDGHNOQRU]/g;
 
 export interface TeamHandling extends Omit<Handling, 'formula'> {
   /** Staff pour from the bottle of a concentrated reagent where this is false. */
@@ -46,11 +48,10 @@ export function cautionWords({ studentsDilute, ...handling }: TeamHandling): str
         ...careFor(forms).map((care) => tickTexts[care]),
         ...doing,
         wasteFor(forms),
-        parting === ' ' ? tickTexts.deferringBriefly : tickTexts.deferring,
+        tickTexts.deferring,
       ].join(' '),
     ].join(parting);
-  const fits = (text: string) =>
-    wordsIn(text) <= mostCautionWords && wrappedLines(`${before}\n${text}`, roomInRow) <= mostLines;
+  const fits = (text: string) => wordsIn(text) <= mostCautionWords && linesOf(`${before}\n${text}`) <= mostLines;
 
   const all = forms.map((_, place) => codesOfForm(forms, place, false));
   const news = forms.map((_, place) => codesOfForm(forms, place, true));
@@ -98,6 +99,23 @@ interface Telling {
   readonly doing: readonly string[];
   /** Whether every effect stands there. */
   readonly isAll: boolean;
+}
+
+/** Lines of a text where words stay whole: as good as never fewer than a browser makes of it. */
+function linesOf(text: string): number {
+  let lines = 0;
+  for (const paragraph of text.split('\n')) {
+    let left = 0;
+    for (const word of paragraph.split(' ')) {
+      const own = 10 * word.length - 5 * (word.match(narrow)?.length ?? 0) + 6 * (word.match(wide)?.length ?? 0);
+      if (left < own + 5) {
+        lines += 1;
+        left = lineHolds + 5;
+      }
+      left -= own + 5;
+    }
+  }
+  return lines;
 }
 
 /** Codes of a form, the gravest first; those that a stronger form has told, or a stricter code in it, only where asked. */

@@ -18,11 +18,9 @@ export const tickTexts = {
   and: ' and ',
   or: ' or ',
   staffOnlyForm: 'staff only',
-  deferring: 'Unsure? Ask your teacher; the safety data sheet decides.',
+  deferring: 'Ask your teacher; the safety data sheet decides.',
   /** Where not every effect has room. */
   moreAbove: 'More at the top.',
-  /** The same where there is little room. */
-  deferringBriefly: 'Ask your teacher; the safety data sheet decides.',
   readSheetFirst: 'Touch nothing until your teacher has read its safety data sheet.',
   wear: {
     eyes: 'Wear goggles.',

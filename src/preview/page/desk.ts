@@ -18,6 +18,7 @@ import { type Clip, clipOf, type PlacedText, pasteInto } from './clipboard.ts';
 import { createColumnWidths } from './columnWidths.ts';
 import { connect, type State, Unreachable } from './connection.ts';
 import { askFirst, openDialog } from './dialogs.ts';
+import { earlierEntry } from './earlierEntry.ts';
 import { createEditor, type Session } from './editor.ts';
 import { byId, element } from './element.ts';
 import { fillDown } from './fillDown.ts';
@@ -30,6 +31,7 @@ import { messageParts } from './messageParts.ts';
 import { createPanels, type PanelAddress } from './panel.ts';
 import { type MenuLine, menuButtons, openMenu } from './popupMenu.ts';
 import { rowNews } from './rowNews.ts';
+import { slowAnswers } from './slowAnswers.ts';
 import { createTabs } from './tabs.ts';
 import { texts } from './texts.ts';
 import { whoseRows } from './whose.ts';
@@ -45,7 +47,8 @@ const manyCleared = 10;
 type Step = { readonly rows: number; readonly columns: number };
 
 /** The window of one seat: puts grid, line, tabs, menus and panel to work on one connection. */
-export function startDesk(seat: Seat): void {
+/** With `offersEarlier` the grid offers what stands in a column already to whoever types there, as the host may. */
+export function startDesk(seat: Seat, { offersEarlier }: { readonly offersEarlier: boolean }): void {
   document.body.dataset.seat = seat;
   byId('seat-line').textContent = texts.seatLine[seat];
   const sheetBox = byId('sheet');
@@ -211,9 +214,16 @@ export function startDesk(seat: Seat): void {
     else showCell();
     editor.reposition();
   }
+  const slow = slowAnswers(() => {
+    kept.show();
+    if (slow.any) announce(texts.slowAnswers);
+  });
   const kept = createKeptEdits({
     strip: byId('strip'),
-    lines: () => [...(notice === null ? [] : [notice]), ...(link === 'lost' ? [texts.linkLost] : [])],
+    lines: () => [
+      ...(notice === null ? [] : [notice]),
+      ...(link === 'lost' ? [texts.linkLost] : slow.any ? [texts.slowAnswers] : []),
+    ],
     sheet: (id) => model?.sheets.get(id),
     send: (edits) => void sendAgain(edits),
     putBack: (one) =>
@@ -274,6 +284,7 @@ export function startDesk(seat: Seat): void {
       before: cell?.input ?? '',
       quick,
       choices: cell?.options,
+      offers: offersEarlier ? (typed) => earlierEntry(sheetNow() ?? sheet, place, typed) : undefined,
     };
   };
   const refusesTyping = (sheet: SheetView, place: Place): string | undefined =>
@@ -379,7 +390,7 @@ export function startDesk(seat: Seat): void {
     let refused: TypeAnswer['refused'] = [];
     let failed: unknown;
     try {
-      const answer = await connection.ask<TypeAnswer>('type', { edits });
+      const answer = await slow.wait(connection.ask<TypeAnswer>('type', { edits }));
       refused = answer.refused;
       apply(answer.change);
     } catch (error) {
@@ -867,6 +878,6 @@ export function startDesk(seat: Seat): void {
   });
   window.addEventListener('beforeunload', (event) => {
     // The browser asks before text that is nowhere else is thrown away.
-    if (kept.any || (editor.session && editor.text !== editor.session.before)) event.preventDefault();
+    if (kept.any || sending > 0 || (editor.session && editor.text !== editor.session.before)) event.preventDefault();
   });
 }

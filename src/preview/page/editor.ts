@@ -13,6 +13,8 @@ export interface Session {
   /** Opened by typing over the cell: the arrow keys then keep the text and move on. */
   quick: boolean;
   readonly choices: readonly string[] | undefined;
+  /** An earlier entry that goes on from what was typed; left out where none is to be offered. */
+  readonly offers: ((typed: string) => string | undefined) | undefined;
 }
 export interface EditorEvents {
   keep(text: string, move: { readonly rows: number; readonly columns: number } | undefined): void;
@@ -121,13 +123,24 @@ export function createEditor(options: {
     } else suggestions.closeList();
   }
 
+  /** The rest of an earlier entry stands marked behind what was typed: whoever types on or presses Delete is rid of it. */
+  function offer(one: HTMLTextAreaElement): void {
+    const typed = one.value;
+    const offered = session?.offers?.(typed);
+    if (offered === undefined) return;
+    write(offered);
+    one.setSelectionRange(typed.length, offered.length);
+  }
+
   for (const one of [field, line]) {
-    one.addEventListener('input', () => {
+    one.addEventListener('input', (event) => {
       focused = one;
       if (!session) events.lineFocused();
       suggestions.message(undefined);
       write(one.value);
       suggest();
+      const isTyped = event instanceof InputEvent && event.inputType === 'insertText' && !event.isComposing;
+      if (isTyped && one.selectionEnd === one.value.length) offer(one);
     });
     one.addEventListener('focus', () => {
       focused = one;

@@ -1,3 +1,4 @@
 import { startDesk } from './desk.ts';
 
-startDesk(new URLSearchParams(window.location.search).get('seat') === 'student' ? 'student' : 'teacher');
+const address = new URLSearchParams(window.location.search);
+startDesk(address.get('seat') === 'student' ? 'student' : 'teacher', { offersEarlier: address.has('offers') });

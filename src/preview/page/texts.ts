@@ -20,6 +20,7 @@ export const texts = {
   unreachable: 'The preview is not answering. It may have been stopped.',
   refusedWithoutReason: 'That was not done, and no reason was given.',
   linkLost: 'The preview is not answering. What you type is kept here, and saved when it answers again.',
+  slowAnswers: 'The preview is busy and slow to answer. What you typed is on its way: keep this window open.',
   linkBack: 'Connected again. The sheet shows the latest state.',
   savedAfterAll: (cells: string) => `Saved now: ${cells}.`,
   takenMeanwhile: (text: string) =>

@@ -60,7 +60,7 @@ export const teacherGuide: Guide = {
       lines: [
         'Some schools do not let functions run on students’ accounts. To find out in one minute, open the file with a student’s account and type a wrong number in a team’s row, such as 1 for the molar mass.',
         `If the check stays empty or shows an error, open “${plan.checks}” in “${views.plan}”, set “${plan.checksFrom}” to “${plan.checksFroms.sidebar}”, and build again.`,
-        'Then keep the sidebar open, in a tab that you can see, for as long as the class works. A check comes within fifteen seconds. Tries and times are not counted there.',
+        'Then keep the sidebar open, in a tab that you can see, for as long as the class works. A check comes within fifteen seconds, and tries and times are noted as far as the sidebar has seen them.',
       ],
     },
     {

@@ -51,7 +51,7 @@ export function buildPart(
     // The form stays until the Plan is written: what has to be mended or answered is shown where it was typed.
     const first = await asked(
       texts.build.first,
-      begin === undefined ? askDesk('startBuild', setup, answers) : begin(setup, answers),
+      begin === undefined ? askDesk('startBuild', setup, answers, editor.knows) : begin(setup, answers),
     );
     if (first.ok) {
       await builder.start(() => Promise.resolve(first));
@@ -66,14 +66,25 @@ export function buildPart(
     } else problems.show(problem, () => void build(asHere, answers));
   }
 
-  /** What was asked for is in the file: only then is there nothing left to keep of what was typed. */
+  /**
+   * What was asked for is in the file: only then is there nothing left to keep of what was typed. Classes and teams may
+   * stand there besides that others have added.
+   */
   const stands = (wanted: Setup): boolean => {
     const there = draftOf(page.lesson);
     const read = readPlan(
       there,
       page.lesson.activities.find(({ id }) => id === there.activity),
     );
-    return 'setup' in read && JSON.stringify(read.setup) === JSON.stringify(wanted);
+    if (!('setup' in read)) return false;
+    const { classes } = read.setup;
+    const hasAll = wanted.classes.every(({ name, teams }) =>
+      teams.every((team) => classes.find((one) => one.name === name)?.teams.includes(team)),
+    );
+    const count = (all: Setup['classes']) => all.reduce((sum, { teams }) => sum + teams.length, 0);
+    const added = page.lesson.keys.filter((key) => editor.knows?.includes(key) === false).length;
+    const isAll = hasAll && count(classes) <= count(wanted.classes) + added;
+    return isAll && JSON.stringify({ ...read.setup, classes: wanted.classes }) === JSON.stringify(wanted);
   };
   const askFirst = (question: BuildQuestion, answered: (answers: BuildAnswers) => void) => {
     const notice = questionNotice(question, { answer: answered, leave: () => result.replaceChildren() });

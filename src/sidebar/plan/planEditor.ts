@@ -9,6 +9,8 @@ const draftName = 'labrow plan';
 interface KeptDraft {
   /** The sheet's own state when typing began: a draft over another state would overwrite what changed since. */
   readonly begun: string;
+  /** The teams that it had then, by key. */
+  readonly knows?: readonly string[];
   readonly draft: PlanDraft;
 }
 
@@ -18,6 +20,8 @@ export interface PlanEditor {
   readonly draft: PlanDraft;
   /** What the sheet held when typing began. */
   readonly began: string;
+  /** The teams that it had then, by key; left out where nobody noted them. */
+  readonly knows: readonly string[] | undefined;
   /** The draft is one that was kept, and says something else than the sheet. */
   readonly isKept: boolean;
   readonly fields: Map<string, Field>;
@@ -44,10 +48,11 @@ export function planEditor(lesson: LessonView, draftName = draftNameOf(lesson)):
   const keptOne = kept ? keptDraft(kept.draft, inSheet) : undefined;
   let draft: PlanDraft = keptOne ?? inSheet;
   const began = keptOne && kept ? kept.begun : begun;
+  const knows = keptOne && kept ? kept.knows : lesson.keys;
   const listeners: (() => void)[] = [];
   const put = (part: Partial<PlanDraft>) => {
     draft = { ...draft, ...part };
-    drafts.keep(draftName, { begun: began, draft } satisfies KeptDraft);
+    drafts.keep(draftName, { begun: began, ...(knows && { knows }), draft } satisfies KeptDraft);
     for (const listener of listeners) listener();
   };
   return {
@@ -56,6 +61,7 @@ export function planEditor(lesson: LessonView, draftName = draftNameOf(lesson)):
       return draft;
     },
     began,
+    knows,
     isKept: keptOne !== undefined && JSON.stringify(keptOne) !== begun,
     fields: new Map(),
     checks: new Map(),

@@ -87,7 +87,12 @@ export function planForm(
       ? {}
       : {
           begin: (setup: Setup, answers: BuildAnswers) =>
-            askDesk('nextLesson', setup, { takesPeople: ofNext.takesPeople() }, answers),
+            askDesk(
+              'nextLesson',
+              setup,
+              { takesPeople: ofNext.takesPeople(), knows: next?.classes.flatMap(({ keys }) => keys) },
+              answers,
+            ),
         }),
   });
   const { built } = editor.lesson;

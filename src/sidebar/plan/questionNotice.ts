@@ -49,6 +49,6 @@ export function questionNotice(
     element('p', {}, typed.ask(question.cells)),
     list(question.where.map(typed.where)),
     button(typed.no, leave),
-    button(typed.yes(question.cells), () => answer({ setAside: true })),
+    button(typed.yes(question.cells), () => answer({ setAside: question.cells })),
   );
 }

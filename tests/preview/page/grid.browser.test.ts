@@ -72,8 +72,12 @@ beforeEach(async () => {
   };
 });
 
-async function open(seat: 'teacher' | 'student' = 'student', options: BrowserContextOptions = {}): Promise<Page> {
-  const address = `${server.url}/${seat === 'student' ? '?seat=student' : ''}`;
+async function open(
+  seat: 'teacher' | 'student' = 'student',
+  options: BrowserContextOptions = {},
+  also = '',
+): Promise<Page> {
+  const address = `${server.url}/${seat === 'student' ? `?seat=student${also}` : ''}`;
   const { viewport, ...own } = options;
   const shown = { viewport: viewport ?? { width: 1280, height: 800 }, mayLog: /ERR_CONNECTION|ERR_INCOMPLETE|422/ };
   // Every server has an address of its own, so that nothing is kept there from an earlier test.
@@ -253,6 +257,21 @@ describe('the grid', () => {
     await press(page, 'Alt+ArrowDown', 'ArrowDown', 'ArrowDown', 'ArrowDown', 'Enter');
     await expect.poll(() => text(page, 'F3')).toBe('2');
     await expect.poll(() => focused(page)).toBe('F3');
+  });
+  it('offers what others typed in a column where its address asks for it, as the host may, and Enter takes it', async () => {
+    const type = async (page: Page, cell: string, keys: string) => {
+      await page.click(`[data-cell=${cell}]`);
+      await page.keyboard.type(keys);
+      await page.keyboard.press('Enter');
+    };
+    const page = await open('student', {}, '&offers');
+    await type(page, 'B9', '6');
+    await expect.poll(() => text(page, 'B9')).toBe('64.0');
+    await type(page, 'B10', '65');
+    await expect.poll(() => text(page, 'B10')).toBe('65');
+    const other = await open();
+    await type(other, 'B11', '6');
+    await expect.poll(() => text(other, 'B11')).toBe('6');
   });
   it('helps with functions, completes a name by Tab and takes a cell by pointing', async () => {
     const page = await open();

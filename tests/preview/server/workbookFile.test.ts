@@ -13,7 +13,7 @@ import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { workbookFile } from '../../../src/preview/server/workbookFile.ts';
+import { workbookFile, writeFailure } from '../../../src/preview/server/workbookFile.ts';
 
 let folder = '';
 beforeEach(() => {
@@ -65,6 +65,15 @@ describe('workbookFile', () => {
     file.saveSoon(() => 'x');
     expect(file.saveNow()).toContain('The workbook is not saved');
     expect(readdirSync(join(folder, 'kept'))).toEqual(['workbook.json']);
+  });
+  it.each([
+    { code: 'ENOSPC', says: 'the disk is full' },
+    { code: 'EDQUOT', says: 'your share of the disk is used up' },
+    { code: 'EROFS', says: 'nothing may be written in that folder' },
+    { code: 'EACCES', says: 'nothing may be written in that folder' },
+    { code: 'EPERM', says: 'nothing may be written in that folder' },
+  ])('says in a few words what $code means', ({ code, says }) => {
+    expect(writeFailure(Object.assign(new Error(code), { code }))).toBe(says);
   });
   it('leaves no part of a file behind', () => {
     const file = workbookFile({ path: path() });

@@ -14,12 +14,14 @@ const texts = [
   { wrote: "'-2", mayBe: ['-2', "'-2"] },
   { wrote: '3-4', mayBe: ['3-4'] },
   { wrote: '2E5', mayBe: ['2E5'] },
+  // Read back as the number or as its text: both are read alike.
+  { wrote: 0.4, mayBe: [0.4, '0.4'] },
 ] as const;
 
 /** Plain-text cells: what people and the script write there must neither lose zeros nor compute. */
 export function* plainTexts(trial: Trial): Work<Finding> {
   const name = 'texts';
-  const at = 'A20:A25';
+  const at = 'A20:A26';
   const [, read] = yield* take(
     write(trial, { at, format: '@', cells: texts.map(({ wrote }) => [wrote]) }),
     valuesAt(at),
@@ -29,7 +31,7 @@ export function* plainTexts(trial: Trial): Work<Finding> {
   const cells = cellsOf(read);
   const wrong = texts.flatMap(({ wrote, mayBe }, index) => {
     const gave = cells[index]?.[0];
-    return mayBe.some((text) => text === gave) ? [] : [saw.oneText(shownCell(wrote), shownCell(gave))];
+    return mayBe.some((cell) => cell === gave) ? [] : [saw.oneText(shownCell(wrote), shownCell(gave))];
   });
   return wrong.length === 0
     ? { name, verdict: 'expected', saw: saw.textsRight }

@@ -28,7 +28,7 @@ export function* spill(trial: Trial): Work<Finding> {
   yield* take(inTheWay(''));
   const again = yield* awaitCells('S10:U26');
   return filledCells(again.cells) === 3 * rows
-    ? { name, verdict: 'expected', saw: saw.spillRight(free.seconds) }
+    ? { name, verdict: 'expected', saw: saw.spillRight(free.seconds, free.wasLoading) }
     : { name, verdict: 'different', saw: saw.blockedStays };
 }
 
