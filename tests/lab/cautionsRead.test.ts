@@ -182,7 +182,9 @@ describe('cautions of what is handled', () => {
 
   it('are those of the bottle first where the reagent is concentrated, then of what is made', () => {
     const words = readIn('concentrated reagent', { 'target molarity': '4.00' });
-    expect(words).toMatch(/(HCl|Hydrochloric acid), 37\.2 %: Danger\. Burns skin and eyes, irritates airways\.\s4\.00 mol\/L: Warning\./);
+    expect(words).toMatch(
+      /(HCl|Hydrochloric acid), 37\.2 %: Danger\. Burns skin and eyes, irritates airways\.\s4\.00 mol\/L: Warning\./,
+    );
   });
 
   it('are those of the substance itself where the strength cannot be read or is missing', () => {
