@@ -3,6 +3,7 @@ import type { CellValue } from '../measurement/cellValue.ts';
 import type { Percent } from '../measurement/quantity.ts';
 import { adviceTexts, cautionTexts, codeTexts, confidenceTexts } from './cautionTexts.ts';
 import type { Formula } from './formula.ts';
+import { hiddenBy } from './hiddenBy.ts';
 import type { Confidence, HazardLimit, ListedHazards } from './listedHazards.ts';
 import { molarMass } from './molarMass.ts';
 import { pictogramsOf } from './pictogramsOf.ts';
@@ -366,38 +367,10 @@ const bareCode = (code: string): string => code.replace('/3', '');
 const codeList = (holding: readonly { readonly code: string }[]): string =>
   Array.from(new Set(holding.map(({ code }) => `${bareCode(code)} (${codeTexts()[code]?.means ?? ''})`))).join(', ');
 
-/** Codes that hide weaker ones on a label: CLP Annex I and Article 26, from memory. */
-const hides: readonly (readonly [string, readonly string[]])[] = [
-  ['H225', ['H226']],
-  ['H314', ['H318', 'H315', 'H319']],
-  ['H318', ['H319']],
-  ['H410', ['H400', 'H411', 'H412']],
-  ['H411', ['H412']],
-  ['H271', ['H272', 'H272/3']],
-  ['H272', ['H272/3']],
-  ['H300', ['H301', 'H302']],
-  ['H301', ['H302']],
-  ['H310', ['H311', 'H312']],
-  ['H311', ['H312']],
-  ['H330', ['H331', 'H332']],
-  ['H331', ['H332']],
-  ['H340', ['H341']],
-  ['H350', ['H350i', 'H351']],
-  ['H350i', ['H351']],
-  ['H360FD', ['H360', 'H360D', 'H360Df', 'H360F', 'H361', 'H361d', 'H361f']],
-  ['H360Df', ['H360D', 'H361f']],
-  ['H360D', ['H361d']],
-  ['H360F', ['H361f']],
-  ['H370', ['H371']],
-  ['H372', ['H373']],
-];
-
 /** One line for each code, without those that a stricter one hides. */
 function tidied(all: readonly Holding[]): readonly Holding[] {
   const codes = new Set(all.map(({ code }) => code));
-  for (const [strict, weaker] of hides) {
-    if (codes.has(strict)) for (const code of weaker) codes.delete(code);
-  }
+  for (const code of hiddenBy(codes)) codes.delete(code);
   return Array.from(codes).map((code) => ({
     code,
     confidence: all.find((one) => one.code === code)?.confidence ?? 'm',

@@ -923,7 +923,7 @@ export const texts = {
     day: (day: string, isToday: boolean) => (day === '' ? 'no date' : isToday ? `${day}, today` : day),
     noneHere: 'This class has not answered yet.',
     answers: ({ answers, fromStudents, fromTeams }: PollCounts) =>
-      `${count(answers, 'answer', 'answers')}: ${fromStudents} by one student, ${fromTeams} by a team${
+      `${count(answers, 'answer', 'answers')}: ${fromStudents} by single students, ${fromTeams} by teams${
         answers > fromStudents + fromTeams ? `, ${answers - fromStudents - fromTeams} not said` : ''
       }.`,
     bars: (statement: string, counts: readonly string[]) => `${statement} ${counts.join(', ')}.`,

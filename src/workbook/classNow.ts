@@ -151,7 +151,9 @@ function rowWords({ check, entry, lookAt }: StepReading, step: string): string {
   const { classNow: say } = words;
   if (entry === '') return say.blankRow(step);
   const slip = slipSaid(lookAt);
-  if (check === 'not yet' && slip !== undefined) return say.matches({ step, words: slip.words });
+  if (check === 'not yet' && slip !== undefined) {
+    return 'words' in slip ? say.matches({ step, words: slip.words }) : say.asked({ step, questions: slip.questions });
+  }
   if (check === 'close') return say.almost(step);
   if (check === 'follows') return say.follows(step);
   return check === 'unreadable' ? say.unreadable(step) : say.notRight(step);

@@ -146,6 +146,8 @@ export const words = {
   classNow: {
     /** The first row that is not right, and what its value matches or what it waits for. */
     matches: ({ step, words: fits }: { step: string; words: string }) => `${step}: the value matches ${fits}.`,
+    /** Where the value matches more than one slip. */
+    asked: ({ step, questions }: { step: string; questions: string }) => `${step}: the row asks “${questions}”`,
     almost: (step: string) => `${step}: close.`,
     follows: (step: string) => `${step}: right method, an earlier row needs a look.`,
     unreadable: (step: string) => `${step}: what was typed cannot be read.`,

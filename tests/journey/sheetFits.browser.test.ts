@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { buildSample } from '../../scripts/buildSample.ts';
@@ -10,11 +12,11 @@ import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
 import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
 import { type PageBundle, pageBundle } from '../../src/preview/server/pageBundle.ts';
 import { classWidths } from '../../src/workbook/classWidths.ts';
-import { classColumns as at } from '../../src/workbook/layout.ts';
+import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';
 import { looks } from '../../src/workbook/looks.ts';
 import { heightOf } from '../../src/workbook/textHeight.ts';
 import { browserPages } from '../browser/browserPages.ts';
-import { cases } from '../depth.ts';
+import { cases, themes } from '../depth.ts';
 import { cell, Preview, tab } from './previewWindows.ts';
 
 /** The class sheet as it ships, on the screens of a school. */
@@ -167,6 +169,107 @@ describe('the class sheet', () => {
     await cell(page, row, at.who).click();
     await page.getByText('Who does this step?').first().waitFor();
     expect(await cell(page, row, at.who).getAttribute('aria-description')).toContain('A role or a name');
+  });
+});
+
+const studentsSee = ['Second period', 'Fourth period', 'Poll', 'Progress'];
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+describe('for everybody', () => {
+  it.each(['student', 'teacher'] as const)(
+    'no sheet has a fault that axe knows in the window of a %s',
+    async (seat) => {
+      // The teacher's own sheets are hidden until one is opened.
+      if (seat === 'teacher') for (const one of preview.host.book.sheets) one.hidden = false;
+      const page = await preview.window(seat);
+      await page.evaluate(axe);
+      const faults = (): Promise<unknown> =>
+        page.evaluate(async () => {
+          const { axe } = window as unknown as {
+            axe: {
+              run(where: Document, how: unknown): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+            };
+          };
+          const { violations } = await axe.run(document, { resultTypes: ['violations'] });
+          return violations.map(({ id, nodes }) => [id, ...nodes.map(({ html }) => html)]);
+        });
+      const names = await page.getByRole('tab').allTextContents();
+      expect(names.length).toBe(seat === 'teacher' ? preview.host.book.sheets.length : 4);
+      // What a student sees is looked through there, and of two classes that are alike one.
+      const seen = names.filter(
+        (name) => name !== 'Fourth period' && studentsSee.includes(name) === (seat === 'student'),
+      );
+      for (const [index, name] of seen.entries()) {
+        await tab(page, name).click();
+        await expect.poll(() => tab(page, name).getAttribute('aria-selected')).toBe('true');
+        for (const dark of themes(index)) {
+          // What fades from one colour to another is between both for a while.
+          await page.emulateMedia({ colorScheme: dark ? 'dark' : 'light', reducedMotion: 'reduce' });
+          expect([name, dark, await faults()]).toEqual([name, dark, []]);
+        }
+      }
+    },
+  );
+
+  it('a student goes the whole way by keyboard alone', async () => {
+    const page = await preview.window('student');
+    const press = async (...keys: readonly string[]) => {
+      for (const key of keys) await page.keyboard.press(key);
+    };
+    const until = async (key: string, isThere: () => Promise<boolean>) => {
+      for (let pressed = 0; pressed < 60; pressed += 1) {
+        if (await isThere()) return;
+        await page.keyboard.press(key);
+      }
+      throw new Error(`${key} does not lead there.`);
+    };
+    const active = () => page.locator('td.active');
+    const focus = (of: string) => page.evaluate((wanted) => document.activeElement?.matches(wanted) ?? false, of);
+    await until('Tab', () => focus('[role=tab]'));
+    await until('ArrowRight', () => page.evaluate((wanted) => document.activeElement?.textContent === wanted, sheet));
+    await press('Enter');
+    await expect.poll(() => tab(page, sheet).getAttribute('aria-selected')).toBe('true');
+    await until('Tab', () => focus('td'));
+    await press('Control+Home');
+    await until('ArrowDown', async () => (await active().textContent()) === team);
+    await press('Enter');
+    const cautions = preview.rowOf(sheet, team, 'cautions read');
+    await expect.poll(() => active().getAttribute('data-cell')).toBe(`A${cautions - 1}`);
+    // The answer that names the substance, from the list of its cell.
+    await press('ArrowDown', 'ArrowRight', 'ArrowRight', 'Alt+ArrowDown', 'ArrowDown', 'Enter');
+    await expect.poll(() => preview.textAt(sheet, cautions, at.check)).toBe('on target');
+    for (const { step, text } of entries().slice(1, cases({ short: 5, deep: 99 }))) {
+      const row = preview.rowOf(sheet, team, step);
+      await until('ArrowDown', async () => (await active().getAttribute('data-cell')) === `C${row}`);
+      await page.keyboard.type(text);
+      await press('Enter');
+      await expect.poll(() => preview.textAt(sheet, row, at.entry)).toBe(text);
+    }
+    // Help for the row that is not right, the name of who does it, and where a screen reader hears the check.
+    const moles = preview.rowOf(sheet, team, 'moles of solute');
+    await until('ArrowUp', async () => (await active().getAttribute('data-cell')) === `C${moles}`);
+    await press(...Array.from({ length: at.help - at.entry }, () => 'ArrowRight'));
+    await page.keyboard.type('2');
+    await press('Tab');
+    await expect.poll(() => preview.textAt(sheet, moles, at.hint)).not.toBe('');
+    await page.keyboard.type('Ana');
+    await press('Enter');
+    await expect.poll(() => preview.textAt(sheet, moles, at.who)).toBe('Ana');
+    expect(preview.textAt(sheet, moles, at.check)).toBe('not yet');
+    // And on to the poll.
+    await press('F6');
+    await until('Tab', () => focus('[role=tab]'));
+    await until('ArrowRight', () => page.evaluate(() => document.activeElement?.textContent === 'Poll'));
+    await press('Enter');
+    await until('Tab', () => focus('td'));
+    const free = pollRows.firstAnswer + 40;
+    await press('Control+Home');
+    await until('ArrowRight', async () => (await active().getAttribute('data-cell'))?.startsWith('I') ?? false);
+    await until('PageDown', async () => Number((await active().getAttribute('data-cell'))?.slice(1)) >= free);
+    const place = await active().getAttribute('data-cell');
+    await page.keyboard.type('The ions.');
+    await press('Enter');
+    await expect.poll(() => preview.textAt('Poll', Number(place?.slice(1)), pollColumns.openLine)).toBe('The ions.');
   });
 });
 

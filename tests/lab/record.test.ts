@@ -148,8 +148,8 @@ describe('slipSaid', () => {
     }
     expect(new Set(all.map(([id]) => slipInRecord(id))).size).toBe(all.length);
   });
-  it('says what several slips match without taking one of them', () => {
-    expect(slipSaid(said(remarks.severalFit, { fits: 'a, or b', ask: 'Which?' }))).toEqual({ words: 'a, or b' });
+  it('says what is asked where several slips match, without taking one of them', () => {
+    expect(slipSaid(remarks.severalFit.replace('{ask}', 'Which? How?'))).toEqual({ questions: 'Which? How?' });
   });
   it.each([remarks.notYet, remarks.signOnly, remarks.onTarget, ''])('finds none in “%s”', (lookAt) => {
     expect(slipSaid(lookAt)).toBeUndefined();

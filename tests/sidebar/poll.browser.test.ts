@@ -68,7 +68,7 @@ describe('the view Poll', () => {
       'The checks and hints helped us think. agree fully: 1, agree mostly: 0, agree a little: 1, do not agree: 1.',
       'Everybody in our team had a part in it. agree fully: 1, agree mostly: 0, agree a little: 0, do not agree: 1.',
     ]);
-    await view.getByText('3 answers: 1 by one student, 1 by a team, 1 not said.').waitFor();
+    await view.getByText('3 answers: 1 by single students, 1 by teams, 1 not said.').waitFor();
     // The bars are as long as their numbers say.
     const lengths = await view
       .locator('.poll-bars')
@@ -94,7 +94,7 @@ describe('the view Poll', () => {
     const view = await opened();
     await bars(view);
     await view.getByLabel('Class', { exact: true }).selectOption('Second period');
-    await view.getByText('2 answers: 1 by one student, 1 by a team.').waitFor();
+    await view.getByText('2 answers: 1 by single students, 1 by teams.').waitFor();
     expect(await view.locator('.change').allTextContents()).toEqual([
       '▲ More than last time. On Monday 2 March 2026: 1 of 2.',
       '▲ More than last time. On Monday 2 March 2026: 0 of 2.',
@@ -103,7 +103,7 @@ describe('the view Poll', () => {
     ]);
     await view.getByText('1 answer not on the list, not counted.').waitFor();
     await view.getByLabel('Day', { exact: true }).selectOption('2026-03-02');
-    await view.getByText('2 answers: 0 by one student, 2 by a team.').waitFor();
+    await view.getByText('2 answers: 0 by single students, 2 by teams.').waitFor();
     expect(await view.locator('.change').count()).toBe(0);
     expect(await view.getByLabel('Class', { exact: true }).inputValue()).toBe('Second period');
   });

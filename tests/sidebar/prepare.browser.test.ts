@@ -266,6 +266,16 @@ describe('pages to print', () => {
     const end = await one.locator('main').evaluate((drawn) => drawn.getBoundingClientRect().bottom + window.scrollY);
     expect(end).toBeLessThan((277 / 25.4) * 96);
     expect(await sheetsOfPaper(one)).toBe(1);
+    // No word is broken to make room for a longer cell.
+    const broken = await one.locator('th').evaluateAll((all) =>
+      all.flatMap((th) => {
+        const range = document.createRange();
+        range.selectNodeContents(th);
+        const words = (th.textContent ?? '').trim().split(/\s+/);
+        return range.getClientRects().length > words.length ? words.join(' ') : [];
+      }),
+    );
+    expect(broken).toEqual([]);
   });
 
   it('shows each class a picture that a reader by others reads as the address below it', async () => {

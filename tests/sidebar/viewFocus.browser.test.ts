@@ -105,6 +105,40 @@ describe('the focus', () => {
     },
   );
 
+  it('can be taken through a whole day by keyboard alone, from the class to the record', async () => {
+    const opened = await openSidebar({
+      answers: { ...answers, saveRecord: value(good({ saved: [entry] })) },
+    });
+    await opened.locator('.talk').first().waitFor();
+    const { moments, views, classNow, record, prepare } = texts;
+    /** By Tab to what has this name, as far as a page goes, and pressed. */
+    const press = async (name: string) => {
+      for (let tabs = 0; tabs < 120; tabs += 1) {
+        const isThere = await opened.evaluate(
+          (wanted) =>
+            [document.activeElement?.textContent, document.activeElement?.getAttribute('aria-label')].includes(wanted),
+          name,
+        );
+        if (isThere) return opened.keyboard.press('Enter');
+        await opened.keyboard.press('Tab');
+      }
+      throw new Error(`Tab does not lead to “${name}”.`);
+    };
+    await press(classNow.lookAgain);
+    await press(moments.before);
+    await press(views.prepare);
+    await press(prepare.print.labels ?? '');
+    await press(moments.inClass);
+    await press(views.teams);
+    await opened.locator('.team-here').waitFor();
+    await press(moments.after);
+    await press(views.record);
+    await opened.locator('#record-text').waitFor();
+    await press(record.save);
+    await opened.getByText(record.saved(1)).waitFor();
+    expect((await callsOf(opened)).map(({ name }) => name)).toEqual(expect.arrayContaining(['openPage', 'saveRecord']));
+  });
+
   it('stays with whoever has gone on while a view was still reading', async () => {
     const opened = await openSidebar({ answers, delay: 200 });
     await opened.locator('.talk').first().waitFor();

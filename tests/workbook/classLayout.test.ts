@@ -1,14 +1,20 @@
 import { describe, expect, it } from 'vitest';
+import { feedbackText } from '../../src/lab/judging/feedbackText.ts';
 import { allActivities } from '../../src/lab/lesson/activities.ts';
+import type { CalculatedStep } from '../../src/lab/lesson/activity.ts';
 import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
 import { proposedSolutes } from '../../src/lab/lesson/solutes.ts';
 import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
+import { quantities } from '../../src/lab/quantities.ts';
+import type { SlipId } from '../../src/lab/texts/feedback.ts';
 import { classWidths } from '../../src/workbook/classWidths.ts';
 import { classColumns as at, classMarker, mostRowHeight } from '../../src/workbook/layout.ts';
 import type { Lesson } from '../../src/workbook/lesson.ts';
+import { looks } from '../../src/workbook/looks.ts';
 import { planClassSheet } from '../../src/workbook/planClassSheet.ts';
 import { planPlaces } from '../../src/workbook/planPlanSheet.ts';
 import { newSheetNames } from '../../src/workbook/sheetNames.ts';
+import { heightOf } from '../../src/workbook/textHeight.ts';
 import type { SheetPlan } from '../../src/workbook/workbook.ts';
 import { lesson, setup, teams } from './lesson.ts';
 
@@ -96,6 +102,36 @@ describe('the heights of its rows', () => {
     const highest = blocks.reduce((one, other) => (other.high > one.high ? other : one));
     console.log(`highest everyday block of ${blocks.length} substances: ${highest.high} px with ${highest.formula}`);
     expect(highest.high).toBeLessThanOrEqual(1600);
+  });
+  it('hold what is asked where a value fits any two slips at once, in every row of every activity', () => {
+    const ofActivity: readonly SlipId[] = ['other-given-used', 'planned-for-made', 'flasks-compared', 'mass-reported'];
+    // The lowest row that asks for a quantity in the same words stands for all of them.
+    const lowest = new Map<string, { readonly step: CalculatedStep; readonly height: number }>();
+    for (const id of activities) {
+      const one = lessonOf(id);
+      const heights = blockHeights(plannedFor(one), one.activity.steps.length).slice(1);
+      for (const [place, step] of one.activity.steps.entries()) {
+        if (step.kind !== 'calculated') continue;
+        const row = JSON.stringify([step.quantity, step.asks]);
+        const height = Math.min(heights[place] ?? 0, lowest.get(row)?.height ?? mostRowHeight.any);
+        lowest.set(row, { step, height });
+      }
+    }
+    let pairs = 0;
+    for (const { step, height } of lowest.values()) {
+      const quantity = quantities[step.quantity];
+      const ids = [...quantity.slips.map((slip) => slip.id), ...ofActivity];
+      for (const [from, first] of ids.entries()) {
+        for (const second of ids.slice(from + 1)) {
+          const judged = { status: 'not yet', slips: [first, second] } as const;
+          const said = feedbackText(judged, quantity, step.asks === undefined ? {} : { asks: step.asks });
+          const high = heightOf(said, { width: classWidths[at.lookAt - 1] ?? 0, size: looks.spilled.size });
+          pairs += 1;
+          if (high > height) expect.fail(`${step.title}, ${height} px: ${said}`);
+        }
+      }
+    }
+    expect(pairs).toBeGreaterThan(800);
   });
   it.each(activities)('cost at most eight calls a team in %s, and are alike in all blocks', (id) => {
     const one = lessonOf(id);

@@ -34,7 +34,13 @@ interface Wishes {
   readonly isBrief?: boolean;
 }
 
-/** One slip is named alone; several are named together, and every question fits, none of them twice. */
+/** Letters that a row holds where one slip is named; a test compares them with the heights that are planned. */
+const mostLettersOfSeveral = 138;
+
+/**
+ * One slip is named alone. Of several that give one value only the questions are asked, each once and as many as have room:
+ * every one of them fits, and the row is no higher for it. Where they ask the same, one of them is named.
+ */
 function slipsText(
   slips: readonly SlipId[],
   wordings: readonly Wording[],
@@ -46,11 +52,11 @@ function slipsText(
   }));
   const questions = [...new Set(texts.map(({ ask }) => ask))];
   if (isBrief) return questions.length === 1 ? (questions[0] ?? '') : remarks.notYetBrief;
-  const fits = [...new Set(texts.map((text) => text.fits))];
-  return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
-    fits: fits.join(', or '),
-    ask: questions.join(' '),
-  });
+  const [{ fits = '' } = {}] = texts;
+  if (questions.length === 1) return filled(remarks.oneFits, { fits, ask: questions[0] ?? '' });
+  return questions
+    .map((_, last) => filled(remarks.severalFit, { ask: questions.slice(0, last + 1).join(' ') }))
+    .reduce((asked, more) => (more.length > mostLettersOfSeveral ? asked : more));
 }
 
 const askedWords = (asked: Asked): string =>

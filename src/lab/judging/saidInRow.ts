@@ -29,7 +29,7 @@ interface RowOfTeam {
 
 /**
  * Every text of ours that a row can show to a team, so that its height holds the longest: what to look at, and the hint at
- * each level. Of several slips that fit one number at once, which few teams' numbers allow, each is taken by itself.
+ * each level. Several slips that fit one number at once are asked about in no more letters than one.
  */
 export function saidInRow(
   step: Step,

@@ -170,7 +170,10 @@ function hard(present: readonly TeamDay[], goesOn: boolean): string {
         isOfDay(step) && step.scored && step.check === 'not yet' && step.entry !== '' && !sendsElsewhere(step.lookAt),
     ),
   );
-  const slipOf = ({ lookAt }: StepDay) => slipSaid(lookAt)?.slip;
+  const slipOf = ({ lookAt }: StepDay) => {
+    const said = slipSaid(lookAt);
+    return said !== undefined && 'slip' in said ? said.slip : undefined;
+  };
   const named = (steps: readonly StepDay[]) => [
     ...new Set(steps.flatMap((step) => slipOf(step) ?? []).map(slipInRecord)),
   ];

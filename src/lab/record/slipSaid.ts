@@ -15,24 +15,18 @@ function slipsByWords(): ReadonlyMap<string, SlipId> {
   return found;
 }
 
-/** What a row's feedback says that its value matches: one slip or several; undefined for feedback that names none. */
-export interface SlipSaid {
-  /** As the row says it, without its opening and its question. */
-  readonly words: string;
-  /** Left out where several fit. */
-  readonly slip?: SlipId;
-}
+/** What a row's feedback says of its value: what it matches, or what is asked where it matches more than one slip. */
+type SlipSaid =
+  /** As the row says it, without its opening and its question; what no slip is called has none. */
+  { readonly words: string; readonly slip?: SlipId } | { readonly questions: string };
 
 /** Reads back from the feedback of a row which slip it names. */
 export function slipSaid(lookAt: string): SlipSaid | undefined {
-  const [several = ''] = remarks.severalFit.split('{fits}');
-  // The longer opening first: it begins as the other does.
-  for (const opening of [several, before]) {
-    if (!lookAt.startsWith(opening)) continue;
-    const end = lookAt.indexOf(behind, opening.length);
-    const words = lookAt.slice(opening.length, end < 0 ? lookAt.length : end);
-    const slip = opening === before ? slipsByWords().get(words) : undefined;
-    return { words, ...(slip === undefined ? {} : { slip }) };
-  }
-  return undefined;
+  const [several = ''] = remarks.severalFit.split('{ask}');
+  if (lookAt.startsWith(several)) return { questions: lookAt.slice(several.length) };
+  if (!lookAt.startsWith(before)) return undefined;
+  const end = lookAt.indexOf(behind, before.length);
+  const words = lookAt.slice(before.length, end < 0 ? lookAt.length : end);
+  const slip = slipsByWords().get(words);
+  return { words, ...(slip === undefined ? {} : { slip }) };
 }

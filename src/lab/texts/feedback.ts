@@ -267,7 +267,7 @@ export const slipTexts = {
   },
   'other-given-used': {
     fits: 'the result from another of your numbers',
-    ask: 'Which solution is this row about, and which numbers belong to it?',
+    ask: 'Which of your numbers belong in this row?',
   },
   'ion-count-ignored': {
     fits: 'the molarity of the whole salt',
@@ -447,7 +447,7 @@ export const remarks = {
   waitForRow: 'Wait before you do this. Check “{row}” first.',
   waitForTick: 'Wait before you do this. Check “{row}” first: read the cautions, then answer there.',
   farFromTarget: 'Not yet. Check it once more.',
-  severalFit: 'Your value matches more than one result: {fits}. {ask}',
+  severalFit: 'Things to check: {ask}',
   oneFits: 'Your value matches {fits}. {ask}',
 } as const;
 
