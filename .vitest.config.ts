@@ -12,6 +12,6 @@ export default defineConfig({
     execArgv: ['--max-semi-space-size=64'],
     testTimeout: patience,
     hookTimeout: patience,
-    expect: { poll: { timeout: 60_000, interval: 20 } },
+    expect: { poll: { timeout: 60_000, interval: 50 } },
   },
 });

@@ -2744,7 +2744,11 @@ function isWithin(value, { low, high }, room = 0) {
 }
 function distanceFrom(value, { low, high }) { return value < low ? low - value : value > high ? value - high : 0; }
 function leadingPlace(value) {
-	const [, exponent] = Math.abs(value).toExponential(12).split("e");
+	const size = Math.abs(value);
+	const place = Math.floor(Math.log10(size));
+	const digits = size / 10 ** place;
+	if (digits > 1.001 && digits < 9.99) return place;
+	const [, exponent] = size.toExponential(12).split("e");
 	return Number(exponent);
 }
 function tenTo(power) { return Number(`1e${power}`); }
@@ -2764,9 +2768,9 @@ function hasFiguresAsked(entry, asked) {
 }
 
 function numbersWith(step, molarMass, carried) {
-	let numbers = { ...step.numbers, "molar mass": molarMass, ...carried };
+	const numbers = { ...step.numbers, "molar mass": molarMass, ...carried };
 	for (const { name, relation } of step.quantity.buildsOn) {
-		if (carried[name] === void 0 && relation) numbers = { ...numbers, [name]: relation(numbers) };
+		if (carried[name] === void 0 && relation) numbers[name] = relation(numbers);
 	}
 	return numbers;
 }
@@ -8318,7 +8322,7 @@ var scratchSheet = {
 var deskSheetName = "Labrow teacher";
 
 // From host
-var putAway = "This lesson is put away. What is typed here is kept but not checked.";
+var putAway = "Put away. Typing here is kept, not checked.";
 var hostWords = {
 	title: "Labrow",
 	menu: {
@@ -8334,9 +8338,9 @@ var hostWords = {
 	isKeptName: function(name) { return /, kept \d{4}-\d\d-\d\d/.test(name); },
 	isAwayName: function(name) { return /, lesson of /.test(name); },
 	kept: {
-		alone: "Kept as it was. What is typed here is no longer checked.",
-		withLink: "Kept as it was. What is typed here is no longer checked. Click here for the sheet in use.",
-		checks: restWords.checks, before: function(word) { return `${restWords.before}${word}`; }
+		alone: "Kept as it was, and no longer checked.",
+		withLink: "Kept as it was, and no longer checked. Click here for the sheet in use.", checks: restWords.checks,
+		before: function(word) { return `${restWords.before}${word}`; }
 	},
 	away: { alone: putAway, withLink: `${putAway} Click here for the lesson in use.` },
 	movedAside: function(text) { return `Typed in this cell, where a check has to show: “${text}”`; },
@@ -8399,7 +8403,7 @@ var hostWords = {
 
 return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, boxAround, recalculateEveryMinute, documentVisibility, restWords, scratchSheet, hostWords };
 },
-// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 58 more
+// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 59 more
 "desk"(part) {
 const { cautionRows, cellText, checksMark, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("workbook/layout");
 const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, restWords, scratchSheet, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
@@ -8728,6 +8732,9 @@ function carryEntries({ sheet, plan, from }) {
 		for (const { row, column } of strayed) sheet.getRange(row, column).setValue("");
 	}
 }
+
+function nameOf(line) { return `${cellText(line[classColumns.key - 1])} ${cellText(line[classColumns.step - 1])}`; }
+function isNamed(line) { return cellText(line[classColumns.key - 1]) !== ""; }
 
 // From workbook
 function takesComma(locale) { return /^en(_(US|GB|CA|AU|NZ|IE|IN))?$/.test(locale); }
@@ -9306,8 +9313,6 @@ function roleName({ kind, className = "", lesson = "" }) { return JSON.stringify
 var property = "labrow.taken";
 var pieceLength = 8e3;
 var typed = [classColumns.entry, classColumns.help, classColumns.who];
-function nameOf(line) { return `${cellText(line[classColumns.key - 1])} ${cellText(line[classColumns.step - 1])}`; }
-function isNamed(line) { return cellText(line[classColumns.key - 1]) !== ""; }
 function noteTaken({ store }, old, cells, columns = cells[0]?.length ?? 0) {
 	const ids = takenIds(store);
 	if (old.tag.kind !== "class" || ids.includes(old.id)) return;

@@ -1,8 +1,8 @@
 // `npm test`: installs on first use, then every check, side by side so that no core stands idle; each failure says what
 // puts it right.
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { availableParallelism } from 'node:os';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { prepare, root, stop } from './prepare.mjs';
 
@@ -10,6 +10,9 @@ prepare();
 
 const cache = join(root, '.cache');
 mkdirSync(cache, { recursive: true });
+/** Where what would be pushed is built for all tests of this run, from the sources as they are now. */
+const built = mkdtempSync(join(tmpdir(), 'labrow-tests-'));
+process.on('exit', () => rmSync(built, { recursive: true, force: true }));
 
 /** Wall time in seconds, for reading only. @param {number} from */
 const seconds = (from) => `${((performance.now() - from) / 1000).toFixed(0)} s`;
@@ -47,8 +50,14 @@ const reportOf = (name) => join(cache, `${name.replaceAll(' ', '-')}.json`);
 const half = Math.ceil(cores / 2);
 // Tests of a script over the stand-in each open a workbook of their own, so they share a process as well: there the engine
 // and the script have been compiled once, and what a build needs runs warm.
-const overStandIn = ['tests/host/', 'tests/preview/standin/', 'tests/preview/server/', 'tests/preview/serve.test.ts'];
-const pureTests = tests('tests of pure functions', half, ['--no-isolate', '--exclude', browsers, ...pureFolders]);
+const overStandIn = [
+  ...['tests/host/', 'tests/preview/standin/', 'tests/preview/server/', 'tests/preview/serve.test.ts'],
+  'tests/desk/selfCheck.test.ts',
+];
+const pureTests = tests('tests of pure functions', half, [
+  ...['--no-isolate', '--exclude', browsers, ...pureFolders],
+  ...overStandIn.flatMap((path) => ['--exclude', path.endsWith('/') ? `${path}**` : path]),
+]);
 /** Two halves, so that neither is left alone at the end. @param {string} name @param {readonly string[]} which */
 const inWorkbook = (name, which) =>
   tests(`tests of the script in a workbook, ${name}`, half, ['--no-isolate', '--exclude', browsers, ...which]);
@@ -93,13 +102,21 @@ const lanes = [
   [],
 ];
 
+/** What tests of the script and of the sidebar read, so that not each run of them builds it. */
+const build = {
+  name: 'what is pushed, built',
+  flags: ['--import', 'tsx'],
+  args: [join(root, 'scripts/buildForTests.ts'), built],
+  remedy: 'the lines above say what stopped the build',
+};
+
 /**
  * Runs a tool and hands back its exit code and what it said; tests are heard as they go.
  * @param {Check} check
  */
 const heard = ({ args: [bin = '', ...args], flags = [], aloud }) =>
   new Promise((/** @type {(outcome: { code: number, said: string }) => void} */ resolve) => {
-    const env = process.stdout.isTTY ? { ...process.env, FORCE_COLOR: '1' } : process.env;
+    const env = { ...process.env, LABROW_BUILT: built, ...(process.stdout.isTTY ? { FORCE_COLOR: '1' } : {}) };
     const path = bin.startsWith(root) ? bin : join(root, 'node_modules', bin);
     const child = spawn(process.execPath, [...flags, path, ...args], { cwd: root, env });
     let said = '';
@@ -116,21 +133,28 @@ const heard = ({ args: [bin = '', ...args], flags = [], aloud }) =>
 const broken = [];
 const total = { passed: 0, failed: 0 };
 for (const { name } of [...left, browserTests]) rmSync(reportOf(name), { force: true });
+/** @param {Check} check */
+async function done(check) {
+  const from = performance.now();
+  const { code, said } = await heard(check);
+  console.log(`labrow: ${check.name} ${code === 0 ? '✓' : '✗'} ${seconds(from)}`);
+  if (existsSync(reportOf(check.name))) {
+    const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(reportOf(check.name), 'utf8'));
+    total.passed += numPassedTests;
+    total.failed += numFailedTests;
+  }
+  if (code === 0) return;
+  if (said) console.log(said);
+  broken.push(`${check.name} failed: ${check.remedy}.`);
+}
+const isBuilt = done(build);
 await Promise.all(
   lanes.map(async (checks) => {
     const own = [...checks];
     for (let check = own.shift() ?? left.shift(); check !== undefined; check = own.shift() ?? left.shift()) {
-      const from = performance.now();
-      const { code, said } = await heard(check);
-      console.log(`labrow: ${check.name} ${code === 0 ? '✓' : '✗'} ${seconds(from)}`);
-      if (existsSync(reportOf(check.name))) {
-        const { numPassedTests, numFailedTests } = JSON.parse(readFileSync(reportOf(check.name), 'utf8'));
-        total.passed += numPassedTests;
-        total.failed += numFailedTests;
-      }
-      if (code === 0) continue;
-      if (said) console.log(said);
-      broken.push(`${check.name} failed: ${check.remedy}.`);
+      // Tests read what is built, and nothing else does.
+      if (check.aloud) await isBuilt;
+      await done(check);
     }
   }),
 );

@@ -1,19 +1,30 @@
-import { writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { builtFiles } from '../scripts/build.ts';
 import { builtText } from './builtText.ts';
 
+const pushed = ['dist/Code.js', 'dist/Sidebar.html'] as const;
+let folder = '';
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'labrow-built-'));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
 it('hands out what the build makes, and builds once', async () => {
   const files = await builtFiles();
-  for (const path of ['dist/Code.js', 'dist/Sidebar.html'] as const) {
+  for (const path of pushed) {
     expect(await builtText(path)).toBe(files[path]);
+    expect(await builtText(path, folder)).toBe(files[path]);
   }
-  const place = join(inject('built'), 'Sidebar.html');
-  writeFileSync(place, 'kept');
-  try {
-    expect(await builtText('dist/Sidebar.html')).toBe('kept');
-  } finally {
-    writeFileSync(place, files['dist/Sidebar.html'] ?? '');
-  }
+  writeFileSync(join(folder, 'Sidebar.html'), 'kept');
+  expect(await builtText('dist/Sidebar.html', folder)).toBe('kept');
+
+  // As `npm test` builds, before its first test.
+  const { status, stderr } = spawnSync(process.execPath, ['--import', 'tsx', 'scripts/buildForTests.ts', folder]);
+  expect([status, stderr.toString()]).toEqual([0, '']);
+  expect(readdirSync(folder).sort()).toEqual(['Code.js', 'Sidebar.html']);
+  for (const path of pushed) expect(await builtText(path, folder)).toBe(files[path]);
 });

@@ -1,24 +1,16 @@
-import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { existsSync, readFileSync } from 'node:fs';
 import { inject } from 'vitest';
-
-type Pushed = 'dist/Code.js' | 'dist/Sidebar.html';
+import { builtPlace, keepBuilt, type pushedFiles } from '../scripts/build/keepBuilt.ts';
 
 /**
- * A file as it would be pushed, from the sources as they are now. The first file of tests that asks builds both; the
- * others of the same run read them.
+ * A file as it would be pushed, from the sources as they are now. Under `npm test` all of it was built before the first
+ * test; else the first file of tests that asks builds it, and the others of the same run read it.
  */
-export async function builtText(path: Pushed): Promise<string> {
-  const place = (name: Pushed) => join(inject('built'), basename(name));
-  if (!existsSync(place(path))) {
+export async function builtText(path: (typeof pushedFiles)[number], folder = inject('built')): Promise<string> {
+  const place = builtPlace(folder, path);
+  if (!existsSync(place)) {
     const { builtFiles } = await import('../scripts/build.ts');
-    const files = await builtFiles();
-    for (const name of ['dist/Code.js', 'dist/Sidebar.html'] as const) {
-      // Two that build at once write the same, and neither reads half of it.
-      const own = `${place(name)}.${process.pid}`;
-      writeFileSync(own, files[name] ?? '');
-      renameSync(own, place(name));
-    }
+    keepBuilt(folder, await builtFiles());
   }
-  return readFileSync(place(path), 'utf8');
+  return readFileSync(place, 'utf8');
 }

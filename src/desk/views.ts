@@ -71,6 +71,8 @@ export interface LessonLine {
   readonly classes: readonly string[];
   readonly entries: number;
   readonly invented: boolean;
+  /** Of one that was put away: classes whose people, absences, links and times were taken out then. */
+  readonly cleared?: readonly string[];
 }
 export interface LessonsView {
   readonly today: string;
@@ -100,7 +102,7 @@ export interface BuildState {
   /** What is being built now, or was built last. */
   readonly label: string;
   readonly finished: boolean;
-  /** At the end, where somebody typed into a sheet after it had been put aside: what became of it, in words. */
+  /** At the end, in words: what became of cells typed into a sheet after it had been put aside, and what does not come back. */
   readonly late?: string;
 }
 /** Who is in a team today, and who does what. */
@@ -126,6 +128,8 @@ export interface TeamView {
   readonly practice?: true;
   /** Marked absent today in the Plan. */
   readonly absent?: boolean;
+  /** Its block says that its numbers changed since the table was built. */
+  readonly numbersChanged?: true;
   readonly members?: TeamMembersView['members'];
   readonly done: number;
   readonly steps: readonly {

@@ -6,6 +6,8 @@ export const deskWords = {
   keptName: (name: string, stamp: string) => `${name}, kept ${stamp}`,
   /** Of a sheet that is put away with its lesson, with the day on which that was begun. */
   awayName: (name: string, day: string) => `${name}, ${day === '' ? 'earlier lesson' : `lesson of ${day}`}`,
+  /** The name of a sheet that is in use again. */
+  nameBefore: (name: string) => name.replace(/, (earlier lesson|lesson of ).*/, ''),
   classNumber: (number: number) => `Class ${number}`,
   teamNumber: (number: number) => `Team ${number}`,
   /** Enough for several classes, so that no two classes begin with the same names. */
@@ -114,6 +116,8 @@ export const deskWords = {
           `The build could not bring along what is your own in “${sheet}”, or looks at an old sheet there: ${cells.slice(0, 9).join(', ')}${cells.length > 9 ? ' …' : ''}.`,
       ),
     ].join(' '),
+  cleared: (classes: readonly string[]) =>
+    `${classes.join(', ')}: people, absences, links and times were cleared and do not come back; entries do.`,
   inTheWay: ({
     cell,
     text,

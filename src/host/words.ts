@@ -1,7 +1,7 @@
 import { restWords } from '../workbook/restWords.ts';
 import { deskSheetName } from '../workbook/scratchSheet.ts';
 
-const putAway = 'This lesson is put away. What is typed here is kept but not checked.';
+const putAway = 'Put away. Typing here is kept, not checked.';
 
 /** Every text for people that the host code shows: menu, titles of pages, refusals. */
 export const hostWords = {
@@ -22,10 +22,10 @@ export const hostWords = {
   isKeptName: (name: string) => /, kept \d{4}-\d\d-\d\d/.test(name),
   /** Whether a sheet bears the name that it got when it was put away with its lesson. */
   isAwayName: (name: string) => /, lesson of /.test(name),
-  /** In a sheet that was put aside. */
+  /** In a sheet that was put aside. All of it fits the two lines of the headings. */
   kept: {
-    alone: 'Kept as it was. What is typed here is no longer checked.',
-    withLink: 'Kept as it was. What is typed here is no longer checked. Click here for the sheet in use.',
+    alone: 'Kept as it was, and no longer checked.',
+    withLink: 'Kept as it was, and no longer checked. Click here for the sheet in use.',
     checks: restWords.checks,
     before: (word: string) => `${restWords.before}${word}`,
   },

@@ -26,6 +26,8 @@ export interface ClassNow {
 const manyTries = 3;
 /** Minutes without a new entry after which a team may be stuck (common practice, no source). */
 const quietMinutes = 8;
+/** After so many the class has gone home: its last entry says nothing of now (common practice, no source). */
+const goneMinutes = 180;
 /** Fewer teams than this make no theme for the whole class. */
 const teamsForTheme = 2;
 
@@ -138,7 +140,8 @@ function concernOf(
   }
   const last = block.steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry ?? 0), 0);
   const minutes = Math.floor((now - last) / minuteMs);
-  if (last > 0 && minutes >= quietMinutes) return concern(ranks.quiet, minutes, say.quiet(minutes), first ?? next);
+  if (last > 0 && minutes >= quietMinutes && minutes < goneMinutes)
+    return concern(ranks.quiet, minutes, say.quiet(minutes), first ?? next);
   const wrong = open.find(isWrong);
   return wrong === undefined ? undefined : concern(ranks.notYet, wrong.tries, '', first ?? wrong);
 }

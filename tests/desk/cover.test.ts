@@ -46,6 +46,12 @@ describe('the page for a cover teacher', () => {
     expect(first).toMatchObject({ className: fern, open: [{ title: step(0), teams: 2 }] });
     expect(second).toMatchObject({ className: moss, open: [] });
   });
+  it('counts no practice', () => {
+    const file = builtLesson();
+    const before = valueIn(file.call('readCover'));
+    file.finish(file.call('addPractice', fern));
+    expect(valueIn(file.call('readCover'))).toEqual(before);
+  });
   it('is refused where there is no lesson', () => {
     expect(problemOf(paperFile().call('readCover')).message).not.toBe('');
   });

@@ -204,6 +204,28 @@ describe('the next lesson', () => {
     expect(left).toContain('119.0');
     expect(file.cell(fern, file.rowOf(fern, 'c1-t1'), at.who)).toBe('Ana, Ben');
   });
+  it('has room for a class that is new, beside those that go on or alone', () => {
+    const larch = { name: 'Larch class', teams: ['Tern', 'Wren'] };
+    on(file, days.second);
+    next(file, { ...other(fern), classes: [...other(fern).classes, larch] });
+    expect(valueIn(file.call('readLesson')).classes).toEqual([moss, fern, larch.name]);
+    const { teams } = valueIn(file.call('readNumbers'));
+    expect(teams.map(({ key, team }) => [key, team])).toEqual([
+      ['c1-t1', 'Otter'],
+      ['c1-t2', 'Heron'],
+      ['c2-t2', 'Tern'],
+      ['c2-t3', 'Wren'],
+    ]);
+    expect(file.cell(fern, file.rowOf(fern, 'c1-t1'), at.who)).toBe('Ana, Ben');
+    expect(entryOf(file, earlier(fern))).toBe('119.0');
+    next(file, { ...other(), classes: [{ name: 'Yew class', teams: ['Teal'] }] });
+    expect(valueIn(file.call('readLessons')).inUse.map(({ classes }) => classes)).toEqual([
+      [moss],
+      [fern, larch.name],
+      ['Yew class'],
+    ]);
+    expect(entryOf(file, earlier(fern))).toBe('119.0');
+  });
   it('asks before a class begins a second lesson on one day', () => {
     const asked = problemOf(file.call('nextLesson', other(fern)));
     expect(asked.question).toEqual({ about: 'same day', classes: [fern] });
@@ -242,6 +264,7 @@ describe('an earlier lesson', () => {
         classes: [fern, moss],
         entries: 1,
         invented: false,
+        cleared: [],
       },
     ]);
     file.finish(on(file, days.third).call('openEarlier', '2026-03-02.1'));
@@ -260,6 +283,71 @@ describe('an earlier lesson', () => {
     file.put(earlier(fern), file.rowOf(earlier(fern), 'c1-t2', 'molar mass'), at.entry, '12');
     file.finish(file.call('openEarlier', '2026-03-02.1'));
     expect(file.cell(fern, file.rowOf(fern, 'c1-t2', 'molar mass'), at.entry)).toBe('12');
+  });
+  describe('for some of its classes', () => {
+    const planLines = () => file.sheetCalled('Plan').cells.filter((line) => line[1] === moss || line[1] === fern);
+    beforeEach(() => {
+      next(on(file, days.second), other(fern, moss));
+      file.put(moss, file.rowOf(moss, 'c2-t1', 'molar mass'), at.entry, '74.55');
+      fillRow(file, { step: 'moles of solute' }, { entry: '0.06', time: '2026-03-09T10:05:00Z' });
+      on(file, days.third);
+    });
+    it('leaves the others where they are, and keeps what the lesson has of them for later', () => {
+      const before = JSON.stringify(file.sheetCalled(moss).cells);
+      const kept = JSON.stringify(file.sheetCalled(earlier(moss)).cells);
+      file.finish(file.call('openEarlier', '2026-03-02.1', [fern]));
+      expect([entryOf(file, fern), JSON.stringify(file.sheetCalled(moss).cells)]).toEqual(['119.0', before]);
+      expect(JSON.stringify(file.sheetCalled(earlier(moss)).cells)).toBe(kept);
+      expect(
+        lessonsInUse(bookOf(file)).map(({ id, book }) => [id, classesInFile(book).map(({ name }) => name)]),
+      ).toEqual([
+        ['2026-03-02.1', [fern]],
+        [`${days.second}.1`, [moss]],
+      ]);
+      expect(valueIn(file.call('readLessons')).away.map(({ id, classes }) => [id, classes])).toEqual([
+        [`${days.second}.1`, [fern]],
+        ['2026-03-02.1', [moss]],
+      ]);
+      // Two lessons are in use: none of their sheets bears a day, and Plan and Prepare of this one have a number.
+      const inUse = () =>
+        file.state.sheets.flatMap(({ tag, name }) => (tag !== null && tag.state !== 'away' ? [name] : []));
+      expect(inUse()).toEqual(expect.arrayContaining(['Plan', 'Plan 2', 'Prepare', 'Prepare 2', fern, moss]));
+      expect(inUse().filter((name) => /lesson/.test(name))).toEqual([]);
+      file.finish(file.call('openEarlier', '2026-03-02.1', [moss]));
+      expect(file.names().filter((name) => /lesson.*lesson/.test(name) || / \d$/.test(name))).toEqual([]);
+      expect(file.cell(moss, file.rowOf(moss, 'c2-t1', 'molar mass'), at.entry)).toBe('');
+      expect(lessonsInUse(bookOf(file)).map(({ id }) => id)).toEqual(['2026-03-02.1']);
+      expect(planLines()).toHaveLength(3);
+    });
+    it('goes on at the same press and not at one for another class', () => {
+      valueIn(file.call('openEarlier', '2026-03-02.1', [fern]));
+      expect(problemOf(file.call('openEarlier', '2026-03-02.1', [moss])).message).toBe(said(deskWords.otherBuilding));
+      file.finish(file.call('openEarlier', '2026-03-02.1', [fern]));
+      expect(tagOf(file, fern)?.lesson).toBe('2026-03-02.1');
+      expect(tagOf(file, moss)?.lesson).toBe(`${days.second}.1`);
+    });
+    it('notes the day of the lesson that the class goes out of, whose people stay without a yes', () => {
+      file.finish(file.call('openEarlier', '2026-03-02.1', [fern]));
+      expect(
+        file.sheetCalled('Record').cells.filter((line) => line[0] === days.second && line[1] === fern),
+      ).toHaveLength(1);
+      expect(file.cell(earlier(fern, days.second), file.rowOf(earlier(fern, days.second), 'c1-t1'), at.who)).toBe(
+        'Ana, Ben',
+      );
+    });
+    it('takes its people out with a yes, and says when that lesson is opened again that they do not come back', () => {
+      file.finish(file.call('openEarlier', '2026-03-02.1', [fern], { takesPeople: true }));
+      const put = earlier(fern, days.second);
+      expect(JSON.stringify(file.sheetCalled(put).cells)).not.toMatch(/Ana/);
+      expect(file.cell(fern, file.rowOf(fern, 'c1-t1'), at.who)).toBe('Ana, Ben');
+      expect(valueIn(file.call('readLessons')).away.map(({ id, cleared }) => [id, cleared])).toEqual([
+        [`${days.second}.1`, [fern]],
+        ['2026-03-02.1', []],
+      ]);
+      expect(file.finish(file.call('openEarlier', `${days.second}.1`)).late).toBe(deskWords.cleared([fern]));
+      expect(file.cell(fern, file.rowOf(fern, 'c1-t1', 'moles of solute'), at.entry)).toBe('0.06');
+      expect(file.cell(fern, file.rowOf(fern, 'c1-t1'), at.who)).not.toContain('Ana');
+    });
   });
   it('gives the keys of its teams to no late team of the lesson that its classes came from', () => {
     next(on(file, days.second), other(fern, moss));
@@ -284,6 +372,27 @@ describe('an earlier lesson', () => {
     expect(problemOf(file.call('openEarlier', '2026-03-02.1')).message).toBe(
       said({ ...deskWords.lessonNotAway, received: '“2026-03-02.1”' }),
     );
+  });
+  it.each([false, true])('has in its record what was typed that day, people cleared before: %s', (takesPeople) => {
+    const right = { check: 'on target', time: '2026-03-02T10:05:00Z', tries: 5 };
+    fillRow(file, { step: 'molar mass' }, { ...right, entry: '119.0' });
+    fillRow(file, { key: 'c1-t2', step: 'molar mass' }, { ...right, entry: '119.0', tries: 1 });
+    fillRow(file, { step: 'mass of solute' }, { entry: '7', check: 'not yet', time: right.time, tries: 9 });
+    const entry = () => valueIn(file.call('readRecord')).classes[0]?.proposal;
+    expect(entry()?.wentWell).toContain('1 team found a slip of its own');
+    expect(entry()?.hard).toMatch(/no right value yet for “Mass.*Most attempts: “Mass/);
+    next(on(file, days.second), other(fern, moss), { takesPeople });
+    file.finish(on(file, days.third).call('openEarlier', '2026-03-02.1'));
+    expect(entry()).toMatchObject({ wentWell: '', hard: '' });
+    const today = { check: 'on target', time: '2026-03-16T10:05:00Z' };
+    fillRow(file, { step: 'moles of solute' }, { ...today, entry: '0.06', tries: 3 });
+    fillRow(file, { key: 'c1-t2', step: 'moles of solute' }, { ...today, entry: '0.06', tries: 2 });
+    expect(entry()).toMatchObject({
+      wentWell: '2 teams found slips of their own and put them right without help, most at “Moles of solute”.',
+      hard: 'Most attempts since the lesson began: “Moles of solute”, 5 in 2 teams.',
+    });
+    // Where teams go on is where they stand, whenever they typed.
+    expect(entry()?.next).toContain('Mass');
   });
   it('keeps a number that was changed by hand in its Plan while it was put away', () => {
     next(on(file, days.second), other(fern, moss));
@@ -349,6 +458,8 @@ describe('the sample', () => {
     const { question } = problemOf(file.call('startBuild', own));
     expect(question).toMatchObject({ about: 'sample', classes, rows: 0 });
     expect(question?.about === 'sample' && question.answers).toBeGreaterThan(0);
+    // So it is where that lesson is begun as the next one, for a class that is new.
+    expect(problemOf(file.call('nextLesson', own)).question).toEqual(question);
   });
   it('goes with everything that it left: sheets, answers, rows', () => {
     const file = sample();

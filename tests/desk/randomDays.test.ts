@@ -163,7 +163,9 @@ class Life {
       this.press('nextLesson', this.setup(names), {}, { sameDay: this.below(3) > 0 });
     } else if (kind === 8) {
       const away = this.pick(valueIn(file.call('readLessons')).away);
-      if (away !== undefined) this.press('openEarlier', away.id);
+      // All of its classes, or one of them.
+      const some = this.below(2) === 0 ? [] : [away?.classes.slice(0, 1)];
+      if (away !== undefined) this.press('openEarlier', away.id, ...some);
     } else if (kind === 9) this.press('startBuild', valueIn(file.call('readLesson')).setup);
     else if (kind === 10 && one.teams.length < 5)
       this.press('addTeam', one.name, `Wren ${one.teams.length} of ${one.name}`);

@@ -49,13 +49,22 @@ interface SavedSheet {
   readonly columnWidths: readonly (readonly [number, number])[];
 }
 
-/** JSON with the names of each object in one order. */
-const stable = (value: unknown): string =>
-  JSON.stringify(value, (_, part) =>
+const inOrder = new Map<string, string>();
+
+/** JSON with the names of each object in one order. Most cells of a workbook are like others, so each is ordered once. */
+function stable(value: unknown): string {
+  const text = JSON.stringify(value);
+  const known = inOrder.get(text);
+  if (known !== undefined) return known;
+  const ordered = JSON.stringify(value, (_, part) =>
     typeof part === 'object' && part !== null && !Array.isArray(part)
       ? Object.fromEntries(Object.entries(part).sort(([one], [other]) => (one < other ? -1 : 1)))
       : part,
   );
+  if (inOrder.size > 20_000) inOrder.clear();
+  inOrder.set(text, ordered);
+  return ordered;
+}
 
 /** Types into a cell as the teacher, and hands back what it then holds. */
 export function typedInto(host: StandIn, { text, ...at }: At & { readonly text: string }): string {

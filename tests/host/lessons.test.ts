@@ -7,7 +7,10 @@ import { deskWords } from '../../src/desk/words.ts';
 import { hostWords } from '../../src/host/words.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { classWidths } from '../../src/workbook/classWidths.ts';
 import { classColumns as at, classRows } from '../../src/workbook/layout.ts';
+import { looks } from '../../src/workbook/looks.ts';
+import { heightOf } from '../../src/workbook/textHeight.ts';
 import { cases } from '../depth.ts';
 import { liveThreeWeeks } from '../journey/threeWeeks.ts';
 import { answerOf, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
@@ -137,6 +140,19 @@ describe('two lessons at once', () => {
     // Nothing was taken for an obstacle on the way.
     expect(workbookText(host)).not.toContain('Typed in this cell');
   });
+});
+
+it('says that it is out of use in words that the row of the headings shows whole', () => {
+  const host = open({ clock: on('09'), saved: worked() });
+  const height = host
+    .view('teacher')
+    .sheets.find(({ name }) => name === fern)
+    ?.rowHeights.find(({ row }) => row === 1);
+  const { size, bold } = looks.heading;
+  for (const said of [hostWords.away, hostWords.kept].flatMap(({ alone, withLink }) => [alone, withLink]))
+    expect(heightOf(said, { width: classWidths[at.task - 1] ?? 0, size, bold })).toBeLessThanOrEqual(
+      height?.height ?? 0,
+    );
 });
 
 it('says what was typed into a lesson while it was being put away, and keeps it there', () => {

@@ -106,6 +106,9 @@ describe('numbers of a team that were changed in the Plan', () => {
     change('c1-t2', '0.350');
     expect(told('c1-t1')).toBe(words.class.numbersChanged);
     expect(told('c1-t2')).toBe(usual);
+    // The teacher sees of which team that is so.
+    const { teams } = answerOf(call(host, 'readClass', fern));
+    expect(teams.map(({ numbersChanged }) => numbersChanged)).toEqual([true, undefined]);
     // One of the team types on: the others may not have read it yet.
     enter('c1-t1', '119.0');
     expect(told('c1-t1')).toBe(words.class.numbersChanged);

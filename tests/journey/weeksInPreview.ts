@@ -146,6 +146,10 @@ export class WeeksInPreview {
     await this.view(texts.views.plan);
     await this.button(texts.next.earlier).click();
     const line = this.sidebar.locator('section.notice', { hasText: texts.next.begun(begun) });
+    for (const tick of await line.getByRole('checkbox').all()) {
+      const name = await tick.evaluate((box) => (box as HTMLInputElement).labels?.[0]?.textContent ?? '');
+      if (this.#begun.has(name)) await tick.setChecked(classes.includes(name));
+    }
     await line.getByRole('button', { name: texts.next.open(classes), exact: true }).click();
     await this.sidebar.getByText(texts.build.doneTitle).waitFor();
     this.atLesson(classes, begun);

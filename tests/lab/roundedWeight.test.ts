@@ -107,4 +107,15 @@ describe('leadingPlace', () => {
     expect(leadingPlace(0.09999999999999999)).toBe(-1);
     expect(tenTo(-3)).toBe(0.001);
   });
+  it('is that of the number written with thirteen figures, at every place and about every power of ten', () => {
+    const written = (value: number) => Number(value.toExponential(12).split('e')[1]);
+    const about = [1, 1 - 2 ** -53, 1 - 1e-12, 0.9999, 1 + 2 ** -52, 1.0009, 1.0011, 2.5, 9.989, 9.991, 10 - 2 ** -49];
+    for (let power = -310; power < 308; power += 1) {
+      for (const digits of about) {
+        const value = digits * tenTo(power);
+        expect(leadingPlace(value), String(value)).toBe(written(value));
+      }
+    }
+    for (const value of [0, Number.MIN_VALUE, Number.MAX_VALUE]) expect(leadingPlace(value)).toBe(written(value));
+  });
 });

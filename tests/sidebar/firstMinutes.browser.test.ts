@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { deskWords } from '../../src/desk/words.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import { texts } from '../../src/sidebar/texts.ts';
 import { openView } from '../browser/openView.ts';
@@ -298,7 +299,7 @@ describe('the next lesson', () => {
   const lessons = {
     today: '2026-03-09',
     inUse: [line('2026-03-02', second, fourth)],
-    away: [line('2026-02-16', second)],
+    away: [{ ...line('2026-02-16', second, fourth), cleared: [second] }],
     classes: builtLesson.setup.classes.map((one, place) => ({
       ...one,
       keys: [`c${place + 1}-t1`],
@@ -356,24 +357,44 @@ describe('the next lesson', () => {
     await opened.getByLabel(second).uncheck();
     await opened.getByLabel(next.numbers).uncheck();
     await opened.getByLabel(next.people(2)).check();
+    // A class that is new is named right here; one that the file has already is ticked instead.
+    await opened.getByLabel(next.newClasses).fill('1');
+    await opened.getByLabel(texts.plan.className).fill(second);
+    await press(next.build);
+    await opened.getByText(texts.plan.classNameTwice(second)).first().waitFor();
+    await opened.getByLabel(texts.plan.className).fill('Sixth period');
+    await opened.getByLabel(texts.plan.teamCount, { exact: true }).fill('2');
     await press(next.build);
     await isBuilt(opened);
     const [setup, wish] = (await callsOf(opened)).find(({ name }) => name === 'nextLesson')?.args ?? [];
-    expect((setup as Setup).classes.map(({ name }) => name)).toEqual([fourth]);
+    expect((setup as Setup).classes.map(({ name, teams }) => [name, teams.length])).toEqual([
+      ['Sixth period', 2],
+      [fourth, builtLesson.setup.classes[1]?.teams.length],
+    ]);
     expect((setup as Setup).settings.seed).toBe(builtLesson.setup.settings.seed);
     expect(wish).toEqual({ takesPeople: true, knows: ['c1-t1', 'c2-t1'] });
   });
 
-  it('has the earlier ones behind a press, each with one more to open it', async () => {
+  it('has the earlier ones behind a press, each with one more to open it for the classes that are ticked', async () => {
     const opened = await openSidebar({ answers: lived });
     const { press, presses } = presser(opened);
     await opened.getByText('Talk first to Basalt').waitFor();
     await press(texts.moments.before);
     await press(next.earlier);
-    await opened.getByText('Second period · KBr').waitFor();
-    await press(next.open([second]));
+    await opened.getByText(`${second}, ${fourth}`, { exact: false }).first().waitFor();
+    // The yes that clears says that it is for good, and a lesson that was cleared says so before it is opened.
+    await opened.getByText(deskWords.cleared([second])).waitFor();
+    await opened.getByText(next.peopleHint).waitFor();
+    await opened.getByLabel(next.people(9)).check();
+    await opened.getByLabel(second).uncheck();
+    await opened.getByLabel(next.people(2)).waitFor();
+    await press(next.open([fourth]));
     await isBuilt(opened);
     expect(presses()).toBe(3);
-    expect((await callsOf(opened)).find(({ name }) => name === 'openEarlier')?.args).toEqual(['2026-02-16.1']);
+    expect((await callsOf(opened)).find(({ name }) => name === 'openEarlier')?.args).toEqual([
+      '2026-02-16.1',
+      [fourth],
+      { takesPeople: true },
+    ]);
   });
 });

@@ -93,6 +93,12 @@ describe('classNow', () => {
     );
     expect(found.talkFirst.map(({ team }) => team)).toEqual(['Five', 'Three', 'Twenty', 'Ten']);
   });
+  it('does not speak of silence since a lesson before', () => {
+    const days = (before: number) => step('a', { check: 'on target', lastEntry: now - before * 24 * 60 * minute });
+    expect(seen(block('Otter', days(7), step('b')), block('Heron', days(1), step('b', wrong))).talkFirst).toEqual([
+      { team: 'Heron', reason: expect.not.stringMatching(/minutes/) },
+    ]);
+  });
   it('does not speak of help or tries on a row that is on target by now', () => {
     expect(
       seen(block('Otter', step('a', { check: 'on target', tries: 6, helpWanted: 3 }), step('b'))).talkFirst,

@@ -8,14 +8,16 @@ import type { Book } from '../file/book.ts';
 import { type File, noted } from '../file/look.ts';
 import { cellsOf, sheetToRead } from '../file/sheets.ts';
 import { seenOf } from '../file/writing.ts';
-import { awakened, lessonBook, lessonsInUse, ofLesson } from '../lesson/lessonsInFile.ts';
+import { lessonBook, lessonsInUse, ofLesson } from '../lesson/lessonsInFile.ts';
 import { done, type Outcome, problem } from '../outcome.ts';
 import { noteLeaving } from '../record/noteLeaving.ts';
 import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
+import { bookOpened } from './bookOpened.ts';
 import { type BuildNote, type BuildWish, noteIn, stateOf } from './buildNote.ts';
 import { nameOf, newNote } from './buildTasks.ts';
 import { lessonWanted } from './lessonWanted.ts';
+import { tabNow } from './tabNow.ts';
 
 /** The first step of a build, from a file that was just read. */
 export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outcome<BuildState>> {
@@ -28,9 +30,9 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
   if (!wanted.ok) return wanted;
   const { lesson, replacesPlan } = wanted.value;
   const role = ofLesson({ kind: 'plan' }, id);
-  const awake = (one: Book) => (wish.opens === true ? awakened(one, id) : one);
-  const there = sheetToRead(awake(found), role);
-  const name = nameOf(awake(found), newNote(found, { lesson, wish }), role);
+  const awake = bookOpened(found, wish);
+  const there = sheetToRead(awake, role);
+  const name = nameOf(awake, newNote(found, { lesson, wish }), role);
   const named = { ...newSheetNames(classNames(lesson)), plan: name };
   const plan = withLessonMark({ ...planPlanSheet(lesson, named), role });
   // Where a new Plan takes the place of one that is kept, every sheet has to look at the new one.
@@ -48,6 +50,7 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
   const answer = yield* ask('applySheet', {
     plan,
     keptName: deskWords.keptName(name, note.stamp),
+    ...tabNow(awake, there),
     replace: replacesPlan,
     seen: seenOf(there, ...plansLeft(found, wish)),
     read: { kinds: ['plan'] },

@@ -35,6 +35,10 @@ export interface BuildWish {
   readonly from?: readonly string[];
   /** The lesson was put away, and is in use again as its Plan has it. */
   readonly opens?: boolean;
+  /** Which of its classes come back then, by what their sheets are found by; all of them where it is left out. */
+  readonly wakes?: readonly string[];
+  /** Classes that come back without their people, which were taken out when they were put away. */
+  readonly cleared?: readonly string[];
   /** People, absences, links and times are taken out of what is put away. */
   readonly takesPeople?: boolean;
   /** The sample goes, with all that it left. */

@@ -8,9 +8,10 @@ import { classesOfLessons } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
 import { stampOf } from '../file/dayIn.ts';
 import { sheetInUse, sheetToRead } from '../file/sheets.ts';
-import { awakened, begunOn, lessonBook, lessonsInUse, ofLesson, sheetsOfLesson } from '../lesson/lessonsInFile.ts';
+import { begunOn, lessonBook, lessonsInUse, ofLesson, sheetsOfLesson } from '../lesson/lessonsInFile.ts';
 import { sampleLessons } from '../lesson/sampleLessons.ts';
 import { deskWords } from '../words.ts';
+import { bookOpened } from './bookOpened.ts';
 import { type BuildNote, type BuildTask, type BuildWish, type LeavingTask, noteIn, roleName } from './buildNote.ts';
 
 /** The note of a build that is about to begin: every sheet that is to be made or looked over, and how it will be called. */
@@ -19,7 +20,7 @@ export function newNote(
   { lesson, wish }: { readonly lesson: Lesson; readonly wish: BuildWish },
 ): BuildNote {
   const id = wish.lesson ?? '';
-  const book = wish.opens === true ? awakened(file, id) : file;
+  const book = bookOpened(file, wish);
   const limited = lessonBook(book, id);
   const earlier = noteIn(book);
   // Teams of classes that were put away keep their lines in the Plan, and have no sheet here.
@@ -117,7 +118,7 @@ const leaving = (
   book: Book,
   { sheet, lesson, instead }: { readonly sheet: number; readonly lesson: string; readonly instead: SheetRole },
 ): LeavingTask => {
-  const tab = book.sheets.find(({ id }) => id === sheet)?.name ?? '';
+  const tab = deskWords.nameBefore(book.sheets.find(({ id }) => id === sheet)?.name ?? '');
   return { sheet, keptName: deskWords.awayName(tab, begunOn(lesson)), instead, tab };
 };
 

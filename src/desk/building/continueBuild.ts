@@ -1,16 +1,13 @@
 import type { ApplyWish, LastTouch, SheetKind, SheetWish, StepReading } from '../../host/calls.ts';
-import { freeName } from '../../workbook/freeName.ts';
 import { teamsOf } from '../../workbook/planWorkbook.ts';
-import { recognisedSheet } from '../../workbook/recognisedSheet.ts';
-import { tabName } from '../../workbook/sheetNames.ts';
 import type { SheetPlan } from '../../workbook/workbook.ts';
 import { ask, type Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import { allKinds, buildKinds, type File, noted } from '../file/look.ts';
-import { cellsOf, sheetInUse, sheetsInUse, sheetToRead } from '../file/sheets.ts';
+import { sheetInUse, sheetsInUse, sheetToRead } from '../file/sheets.ts';
 import { attempt, seenOf } from '../file/writing.ts';
 import { aboutAway } from '../lesson/aboutAway.ts';
-import { awakened, lessonBook } from '../lesson/lessonsInFile.ts';
+import { lessonBook } from '../lesson/lessonsInFile.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
 import { readAway } from '../lesson/readAway.ts';
 import { readyToRest } from '../lesson/readyToRest.ts';
@@ -19,12 +16,14 @@ import { teachersKinds } from '../sheets/teachersSheets.ts';
 import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
 import { beginBuild } from './beginBuild.ts';
+import { bookOpened } from './bookOpened.ts';
 import { type BuildNote, type BuildTask, type LeavingTask, noteIn, stateOf } from './buildNote.ts';
 import { clearRowsOf } from './clearRowsOf.ts';
 import { peopleGoingAlong } from './peopleGoingAlong.ts';
 import { sampleEntries } from './sampleEntries.ts';
 import { samplePollEntries } from './samplePollEntries.ts';
 import { classNameNow, sheetPlan } from './sheetPlan.ts';
+import { tabNow } from './tabNow.ts';
 
 /** A step more, from the Plan as it stands in the file, until finished; also of a build that another page left. */
 export const continueBuild = (file: File): Work<Outcome<BuildState>> =>
@@ -39,7 +38,7 @@ export const continueBuild = (file: File): Work<Outcome<BuildState>> =>
     if (note.done === 0) return yield* beginBuild(file, read.value, wish);
     const task = note.tasks[note.done];
     if (task === undefined) return done(stateOf(note));
-    const book = wish.opens === true ? awakened(read.value, id) : read.value;
+    const book = bookOpened(read.value, wish);
     const step = { book, note, task };
     if (task.aside !== undefined) return yield* putAside(file, { ...step, aside: task.aside });
     if (task.leaves !== undefined) return yield* leave(file, { ...step, leaves: task.leaves });
@@ -91,7 +90,9 @@ function* leave(
   const answer = yield* ask('putAside', {
     sheetId,
     keptName: keptName ?? tab,
-    ...(keptName === undefined ? { remove: true } : { about: isOpen ? aboutAway(book, role) : '' }),
+    ...(keptName === undefined
+      ? { remove: true }
+      : { about: isOpen ? aboutAway(book, role, note.wish.takesPeople) : '' }),
     ...(instead === undefined ? {} : { instead: { sheetId: instead, tab } }),
     ...closing({ book, note, made: false, steps: 1 }),
     seen: [],
@@ -106,12 +107,14 @@ const small: readonly SheetKind[] = ['help', 'prepare', 'progress', 'poll'];
  * The sheet that is next and the small ones behind it. Behind a class only where its sheet stands and keeps its name, since
  * formulas name it.
  */
-function tasksOfStep({ tasks, done: built }: BuildNote, staysNamed: boolean): readonly BuildTask[] {
+function tasksOfStep({ tasks, done: built, wish }: BuildNote, staysNamed: boolean): readonly BuildTask[] {
   const [first, ...later] = tasks.slice(built);
   if (first === undefined) return [];
   if (!staysNamed) return [first];
   const end = later.findIndex(
-    ({ role, aside, leaves }) => (aside ?? leaves) !== undefined || !small.includes(role.kind),
+    // One that comes back gets its name in a step of its own.
+    ({ role: { kind }, aside, leaves }) =>
+      (aside ?? leaves) !== undefined || !small.includes(kind) || (wish.opens === true && kind === 'prepare'),
   );
   return [first, ...later.slice(0, end < 0 ? later.length : end)];
 }
@@ -124,8 +127,8 @@ function* buildSheets(file: File, { book, note, task }: Step): Work<Outcome<Buil
   const isClass = task.role.kind === 'class';
   // A class that was removed from the Plan meanwhile keeps the sheet it has.
   if (isClass && className === undefined) return done(stepped(file, { book, note, made: false, steps: 1 }));
-  const renaming = isClass ? renamedTab(book, { task, className: className ?? '' }) : {};
-  const staysNamed = !isClass || (renaming.tab === undefined && sheetInUse(book, task.role) !== undefined);
+  const renaming = tabNow(book, sheetInUse(book, task.role), className);
+  const staysNamed = renaming.tab === undefined && (!isClass || sheetInUse(book, task.role) !== undefined);
   const tasks = tasksOfStep(note, staysNamed);
   const [first, ...also] = tasks.map((one) => sheetWish({ book, note, task: one, lesson, places: reading.places }));
   if (first === undefined) return done(stateOf(note));
@@ -215,26 +218,17 @@ function stepped(file: File, step: StepTaken): BuildState {
   const next = noteAfter(step);
   const { book } = file;
   if (book !== undefined) file.book = { ...book, note: next.done < next.tasks.length ? JSON.stringify(next) : '' };
-  return stateOf(next);
+  const state = stateOf(next);
+  const { cleared = [] } = next.wish;
+  return state.finished && cleared.length > 0 ? { ...state, late: deskWords.cleared(cleared) } : state;
 }
 
 /** What the script answered to a step: what it has read, how far the build is, and what was typed too late. */
 function taken(file: File, { reading, late }: StepReading, step: StepTaken): BuildState {
   noted(file, reading, readAfter(step.note, step.steps));
   const state = stepped(file, step);
-  return late === undefined ? state : { ...state, late: deskWords.late(late) };
-}
-
-/** A tab that is still called as its class was follows the name of the class. */
-function renamedTab(
-  book: Book,
-  { task, className }: { readonly task: BuildTask; readonly className: string },
-): Pick<ApplyWish, 'tab'> {
-  const sheet = sheetInUse(book, task.role);
-  const before = recognisedSheet(cellsOf(sheet))?.className ?? '';
-  if (sheet === undefined || before === '' || before === className || sheet.name !== tabName(before)) return {};
-  const others = book.sheets.filter(({ id }) => id !== sheet.id).map(({ name }) => name);
-  return { tab: { was: sheet.name, now: freeName(tabName(className), others) } };
+  if (late === undefined) return state;
+  return { ...state, late: [deskWords.late(late), ...(state.late === undefined ? [] : [state.late])].join(' ') };
 }
 
 function entriesOf({

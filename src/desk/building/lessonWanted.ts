@@ -12,11 +12,12 @@ import type { PlanReading } from '../../workbook/readLesson.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import { classesInUse } from '../classes/classesInUse.ts';
 import type { Book } from '../file/book.ts';
-import { awakened, lessonBook, lessonsInUse, sheetsAway } from '../lesson/lessonsInFile.ts';
+import { lessonBook, lessonsInUse, sheetsAway } from '../lesson/lessonsInFile.ts';
 import { lessonInFile, planInFile } from '../lesson/planInFile.ts';
 import { done, numbersProblem, type Outcome, problem } from '../outcome.ts';
 import { deskWords } from '../words.ts';
 import { asked } from './asked.ts';
+import { bookOpened } from './bookOpened.ts';
 import type { BuildWish } from './buildNote.ts';
 import { renamed } from './renamed.ts';
 import { setAsideBy } from './setAside.ts';
@@ -34,8 +35,11 @@ export function lessonWanted(file: Book, wish: BuildWish): Outcome<LessonWanted>
   const id = wish.lesson ?? '';
   if (wish.opens === true) {
     // A lesson that is opened again is as its Plan says: nothing about it is worked out anew.
-    const there = lessonInFile(lessonBook(awakened(file, id), id));
-    return there.ok ? done({ lesson: there.value.lesson, replacesPlan: false }) : there;
+    const there = lessonInFile(lessonBook(bookOpened(file, wish), id));
+    if (!there.ok) return there;
+    // Lines of classes that stay away stay where they are.
+    const { lesson, whole } = there.value;
+    return done({ lesson: { ...lesson, teams: whole.teams }, replacesPlan: false });
   }
   const { sample, answers, joins, practice, knows } = wish;
   const book = lessonBook(file, id);

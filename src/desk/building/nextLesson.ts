@@ -9,6 +9,7 @@ import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
 import { asked } from './asked.ts';
 import { beginBuild } from './beginBuild.ts';
+import { beginsAnother } from './beginsAnother.ts';
 import { type BuildAnswers, type BuildWish, noteIn } from './buildNote.ts';
 import { continueBuild } from './continueBuild.ts';
 
@@ -29,6 +30,13 @@ export function* nextLesson(
   if (!setup.ok) return setup;
   const book = yield* look(file, buildKinds);
   if (!book.ok) return book;
+  // That it is another lesson was said by the press; the sample is asked about here as well.
+  const another = beginsAnother(book.value, {
+    chosen: file.lesson,
+    setup: setup.value,
+    answers: { ...answers, begins: 'next' },
+  });
+  if (!another.ok) return another;
   const removesSample = answers.sample === 'remove';
   const wish = { setup: setup.value, sample: false, answers, takesPeople, removesSample, knows };
   return yield* beginNext(file, book.value, wish);

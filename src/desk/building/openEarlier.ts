@@ -11,30 +11,43 @@ import { noteIn } from './buildNote.ts';
 import { continueBuild } from './continueBuild.ts';
 
 /**
- * A lesson that was put away is in use again, with its entries and checks; the lesson that its classes are at is put away
- * in turn. The same press, made again after a stop, goes on.
+ * A lesson that was put away is in use again, with its entries and checks: for the classes that are named, or for all that
+ * left it. What they are at is put away in turn, as for a next lesson. The same press, made again after a stop, goes on.
  */
-export function* openEarlier(file: File, given: unknown): Work<Outcome<BuildState>> {
+export function* openEarlier(
+  file: File,
+  given: unknown,
+  classes?: unknown,
+  { takesPeople = false }: { readonly takesPeople?: boolean } = {},
+): Work<Outcome<BuildState>> {
   const id = String(given ?? '');
   const book = yield* look(file, buildKinds);
   if (!book.ok) return book;
   const note = noteIn(book.value);
   if (note !== undefined) {
-    const isSame = note.wish.opens === true && note.wish.lesson === id;
+    const { opens, lesson, from = [] } = note.wish;
+    const isSame =
+      opens === true && lesson === id && (!Array.isArray(classes) || classes.every((one) => from.includes(one)));
     return isSame ? yield* continueBuild(file) : problem(deskWords.otherBuilding);
   }
-  const away = sheetsAway(book.value).filter(({ lesson }) => lesson === id);
+  const isWanted = (name: string): boolean => !Array.isArray(classes) || classes.includes(name);
+  const away = sheetsAway(book.value).filter(({ lesson, note: { className } }) => lesson === id && isWanted(className));
   if (away.length === 0) return problem({ ...deskWords.lessonNotAway, received: `“${id}”` });
+  const wakes = away.map(({ sheet }) => sheet.tag?.className ?? '');
   const read = yield* readAway(file, book.value, id, { afresh: true });
   if (!read.ok) return read;
-  const plan = lessonInFile(lessonBook(awakened(read.value, id), id));
+  const plan = lessonInFile(lessonBook(awakened(read.value, id, wakes), id));
   if (!plan.ok) return plan;
+  const cleared = away.filter((one) => one.note.cleared === true).map((one) => one.note.className);
   return yield* beginBuild(file, read.value, {
     setup: plan.value.reading.setup,
     sample: false,
     answers: {},
     lesson: id,
-    from: [...new Set(away.flatMap(({ note: { className }, sheet }) => [className, sheet.tag?.className ?? '']))],
+    from: [...new Set([...away.map((one) => one.note.className), ...wakes])],
     opens: true,
+    wakes,
+    takesPeople,
+    cleared,
   });
 }

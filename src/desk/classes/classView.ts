@@ -4,9 +4,12 @@ import { seatsOf } from '../../lab/exit/seatsOf.ts';
 import { activityById } from '../../lab/lesson/activities.ts';
 import { isPractice, isTeam } from '../../lab/lesson/practice.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
+import { inTodaysColumns } from '../../workbook/classCells.ts';
 import { classNow } from '../../workbook/classNow.ts';
+import { classColumns as at } from '../../workbook/layout.ts';
 import { obstaclesIn } from '../../workbook/obstaclesIn.ts';
 import { percentErrors } from '../../workbook/percentErrors.ts';
+import { words } from '../../workbook/words.ts';
 import { checksAreWritten } from '../../workbook/writtenChecks.ts';
 import type { Book } from '../file/book.ts';
 import { cellsOf } from '../file/sheets.ts';
@@ -65,6 +68,9 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
   const scored = (step: string) => !told.includes(step) && !isExitStep(step);
   const counts = activity && plan ? exitCounts(reading, { plan, activity, formulas }) : undefined;
   const inFront = classInFront(book);
+  const cells = inTodaysColumns(cellsOf(sheet));
+  /** What stands above the boxes of a team. */
+  const toldAbove = (row: number) => cells[row - 1]?.[at.task - 1];
   const ofOne = checksAreWritten(cellsOf(sheet));
   const inTheWay = reading.blocks.flatMap(({ team, ...block }) =>
     obstaclesIn(block, cellsOf(sheet)).map(({ cell, text }) => deskWords.inTheWay({ cell, text, team, ofOne })),
@@ -80,6 +86,7 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
       key: block.key,
       ...(isPractice(block) ? { practice: true as const } : {}),
       ...(absent.includes(block.key) ? { absent: true } : {}),
+      ...(toldAbove(block.headingRow) === words.class.numbersChanged ? { numbersChanged: true as const } : {}),
       members: membersView(block.who, today).members,
       done: block.steps.filter(({ step, check }) => scored(step) && check === 'on target').length,
       steps: block.steps.map(({ row, step, check, entry, lookAt, tries, helpWanted, who }) => ({

@@ -1,3 +1,4 @@
+import { isTeam } from '../../lab/lesson/practice.ts';
 import { dayPreparation } from '../../lab/preparation/dayPreparation.ts';
 import { preparationRows } from '../../lab/preparation/preparationRows.ts';
 import { classCautions } from '../../workbook/cautionLine.ts';
@@ -24,7 +25,7 @@ export function coverView(book: Book): Outcome<CoverView> {
     if (now !== undefined && !now.ok) return now;
     classes.push(now === undefined ? notBuilt(name, keys.length) : classOf(now.value, told));
   }
-  const day = dayPreparation({ activity, teams, shelf: setup.shelf, settings: setup.settings });
+  const day = dayPreparation({ activity, teams: teams.filter(isTeam), shelf: setup.shelf, settings: setup.settings });
   const rows = preparationRows(day, markOf(plan));
   const { blocks, last } = classCautions({ activity, setup }, teams);
   return done({
@@ -53,7 +54,8 @@ const notBuilt = (className: string, teams: number): CoverClassView => ({
   talkMore: 0,
 });
 
-function classOf({ className, teams, stepCount, talkFirst }: ClassView, told: readonly string[]): CoverClassView {
+function classOf({ className, teams: all, stepCount, talkFirst }: ClassView, told: readonly string[]): CoverClassView {
+  const teams = all.filter(({ practice }) => practice !== true);
   const at = new Map<string, number>();
   for (const { steps, absent } of teams) {
     const first = absent ? undefined : steps.find(({ id, check }) => !told.includes(id) && check !== 'on target');

@@ -15,7 +15,9 @@ export interface Book extends Omit<BookReading, 'sheets' | 'read'> {
   readonly sheets: readonly BookSheet[];
   /** Kinds whose sheets were read. */
   readonly kinds: readonly SheetKind[];
-  /** Of a book that is limited to a lesson: keys of the teams whose class has been put away from it. */
+  /** Of a book that is limited to a lesson: the day on which that was begun, where it is known. */
+  readonly begun?: string;
+  /** And keys of the teams whose class has been put away from it. */
   readonly away?: readonly string[];
 }
 

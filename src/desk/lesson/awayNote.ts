@@ -12,6 +12,8 @@ export interface AwayNote {
   readonly entries: number;
   /** Day on which it was put away. */
   readonly day: string;
+  /** People, absences, links and times were taken out of it. */
+  readonly cleared?: boolean;
   /** Of the sample. */
   readonly invented: boolean;
 }

@@ -21,6 +21,7 @@ export function linesAway(away: readonly SheetAway[]): readonly LessonLine[] {
   const ids = [...new Set(away.map(({ lesson }) => lesson))].reverse();
   return ids.map((id): LessonLine => {
     const notes = away.filter(({ lesson }) => lesson === id).map(({ note }) => note);
+    const cleared = notes.filter((note) => note.cleared === true).map(({ className }) => className);
     return {
       id,
       begun: begunOn(id),
@@ -29,6 +30,7 @@ export function linesAway(away: readonly SheetAway[]): readonly LessonLine[] {
       classes: notes.map(({ className }) => className),
       entries: notes.reduce((sum, { entries }) => sum + entries, 0),
       invented: notes.some(({ invented }) => invented),
+      cleared,
     };
   });
 }

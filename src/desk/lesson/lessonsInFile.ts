@@ -59,6 +59,7 @@ export function lessonBook(book: Book, id: string): Book {
   const away = sheetsAway(book).filter(({ lesson }) => lesson === id);
   return {
     ...book,
+    begun: begunOn(id),
     away: [...(book.away ?? []), ...away.flatMap(({ note }) => note.keys)],
     sheets: book.sheets.map((sheet): BookSheet => {
       const { tag } = sheet;
@@ -70,15 +71,18 @@ export function lessonBook(book: Book, id: string): Book {
   };
 }
 
-/** The book as it is once a lesson that was put away is in use again: so it is planned before it is opened. */
-export const awakened = (book: Book, id: string): Book => ({
+/**
+ * The book as it is once a lesson that was put away is in use again: so it is planned before it is opened. Of its classes
+ * those come back whose sheets are found by one of these names, or all.
+ */
+export const awakened = (book: Book, id: string, classes?: readonly string[]): Book => ({
   ...book,
-  sheets: book.sheets.map(
-    (sheet): BookSheet =>
-      sheet.tag !== null && isAway(sheet.tag) && lessonOf(sheet.tag) === id
-        ? { ...sheet, tag: { ...sheet.tag, state: 'built' } }
-        : sheet,
-  ),
+  sheets: book.sheets.map((sheet): BookSheet => {
+    const { tag } = sheet;
+    if (tag === null || !isAway(tag) || lessonOf(tag) !== id) return sheet;
+    const comes = tag.kind !== 'class' || classes === undefined || classes.includes(tag.className ?? '');
+    return comes ? { ...sheet, tag: { ...tag, state: 'built' } } : sheet;
+  }),
 });
 
 /** A lesson has its day and, where several begin on one, their number. */

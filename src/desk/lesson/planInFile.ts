@@ -56,9 +56,13 @@ export function planOf(
 }
 
 /** The lesson as the Plan has it, whole enough to build its sheets from. */
-export function lessonInFile(
-  book: Book,
-): Outcome<{ readonly lesson: Lesson; readonly reading: PlanReading; readonly sheet: BookSheet }> {
+export function lessonInFile(book: Book): Outcome<{
+  readonly lesson: Lesson;
+  readonly reading: PlanReading;
+  /** Lines of classes that were put away included. */
+  readonly whole: PlanReading;
+  readonly sheet: BookSheet;
+}> {
   const plan = planOf(book, { ...deskWords.planUnfinished, received: 'none' });
   if (!plan.ok) return plan;
   const { reading, whole, sheet } = plan.value;
@@ -70,6 +74,7 @@ export function lessonInFile(
     return problem({ ...deskWords.headingMissing(missing.name), received: 'a Plan without it' });
   return done({
     reading,
+    whole,
     sheet,
     lesson: { setup, activity: activityInUse(activity, { setup, teams: whole.teams }), teams, givenNames, invented },
   });

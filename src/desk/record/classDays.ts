@@ -37,6 +37,7 @@ export function classDays(book: Book): readonly ClassDayFound[] {
   const planned = plan && lessonActivity(plan.setup.settings);
   const activity = plan && planned && activityWanted(planned, plan);
   const absent = absentKeys(plan, day);
+  const begunBefore = book.begun !== undefined && book.begun !== '' && book.begun < day;
   const isToday = (moment: number | undefined) => moment !== undefined && dayIn(book, moment) === day;
   return classesInFile(book).flatMap((found): readonly ClassDayFound[] => {
     const { name: className } = found;
@@ -48,6 +49,13 @@ export function classDays(book: Book): readonly ClassDayFound[] {
     const keys = blocks.map(({ key }) => key);
     const ownTeams = plan?.teams.filter(({ key }) => keys.includes(key)) ?? [];
     const steps = blocks.flatMap((block) => block.steps);
+    // Where no time was ever noted, what is typed there is all that is known. Times that were cleared have left the counts.
+    const hasTimes = steps.some(({ lastEntry, tries }) => lastEntry !== undefined || tries > 0);
+    const goesOn =
+      begunBefore || steps.some(({ lastEntry }) => lastEntry !== undefined && dayIn(book, lastEntry) < day);
+    // On the first day of a lesson an entry without a time can only be of that day.
+    const isOfDay = (lastEntry: number | undefined): boolean =>
+      lastEntry === undefined ? !goesOn || !hasTimes : isToday(lastEntry);
     const exit =
       activity &&
       plan &&
@@ -56,10 +64,8 @@ export function classDays(book: Book): readonly ClassDayFound[] {
         activity,
         formulas: new Set(source.formulaEntries),
         // Answers of the days before stand in the records of those days.
-        isOfDay: (lastEntry) => lastEntry === undefined || isToday(lastEntry),
+        isOfDay,
       });
-    // Where no time was ever noted, what is typed there is all that is known.
-    const hasTimes = steps.some(({ lastEntry }) => lastEntry !== undefined);
     const entriesToday = steps.flatMap(({ lastEntry }) =>
       lastEntry !== undefined && isToday(lastEntry) ? [lastEntry] : [],
     );
@@ -78,6 +84,7 @@ export function classDays(book: Book): readonly ClassDayFound[] {
             })),
         keys,
         ...(source.tag.activity === undefined ? {} : { builtFor: source.tag.activity }),
+        goesOn,
         hasEntriesToday: entriesToday.length > 0,
         ...(entriesToday.length === 0 ? {} : { lastEntryToday: Math.max(...entriesToday) }),
         ...(exit === undefined || exit.answered === 0 ? {} : { exit: { answered: exit.answered, right: exit.right } }),
@@ -88,13 +95,14 @@ export function classDays(book: Book): readonly ClassDayFound[] {
             .members.filter((member) => member.absent)
             .map(({ name }) => name),
           here: block.steps.some(({ entry, lastEntry }) => (hasTimes ? isToday(lastEntry) : entry !== '')),
-          steps: block.steps.flatMap(({ step, check, entry, lookAt, tries, helpWanted }) => {
+          steps: block.steps.flatMap(({ step, check, entry, lookAt, tries, helpWanted, lastEntry }) => {
             if (isExitStep(step)) return [];
             const ours = activity?.steps.find(({ id }) => id === step);
             return {
               title: ours?.title ?? step,
               ...(ours?.kind === 'ticked' ? { ofCautions: true } : {}),
               scored: ours !== undefined && ours.kind !== 'told',
+              ofDay: isOfDay(lastEntry),
               check,
               entry,
               lookAt,

@@ -20,8 +20,13 @@ export const distanceFrom = (value: number, { low, high }: { readonly low: numbe
 
 /** Power of ten of the first digit of a number: 2 for 584, -2 for 0.0584. */
 export const leadingPlace = (value: number): number => {
+  const size = Math.abs(value);
+  const place = Math.floor(Math.log10(size));
+  const digits = size / 10 ** place;
+  // Well between two powers of ten, where no last bit decides.
+  if (digits > 1.001 && digits < 9.99) return place;
   // Thirteen figures first, so that 0.1 reached as 0.09999999999999999 keeps its place.
-  const [, exponent] = Math.abs(value).toExponential(12).split('e');
+  const [, exponent] = size.toExponential(12).split('e');
   return Number(exponent);
 };
 

@@ -4,9 +4,13 @@ import type { Span } from './span.ts';
 
 /** The numbers of a step with one molar mass in place, and everything that the quantity builds on worked from them. */
 function numbersWith(step: FilledQuantity, molarMass: number, carried: Carried): StepNumbers {
-  let numbers: StepNumbers = { ...step.numbers, 'molar mass': molarMass, ...carried };
+  const numbers: { -readonly [Name in keyof StepNumbers]: StepNumbers[Name] } = {
+    ...step.numbers,
+    'molar mass': molarMass,
+    ...carried,
+  };
   for (const { name, relation } of step.quantity.buildsOn) {
-    if (carried[name] === undefined && relation) numbers = { ...numbers, [name]: relation(numbers) };
+    if (carried[name] === undefined && relation) numbers[name] = relation(numbers);
   }
   return numbers;
 }

@@ -23,6 +23,8 @@ export interface StepDay {
   readonly ofCautions?: boolean;
   /** False for rows that are only told and never scored. */
   readonly scored: boolean;
+  /** False where it was last typed in on another day: it belongs to the record of that day. */
+  readonly ofDay?: boolean;
   readonly check: string;
   readonly entry: string;
   readonly lookAt: string;
@@ -43,6 +45,8 @@ export interface ClassDay {
   /** The concentrations that teams were given. */
   readonly concentrations: string;
   readonly teams: readonly TeamDay[];
+  /** The lesson was begun on an earlier day: attempts of all its days are counted together. */
+  readonly goesOn?: boolean;
   /** The poll in one line, or empty where there was none. */
   readonly poll: string;
   /** Answers to exit questions that came that day; left out where there were none. */
@@ -92,7 +96,7 @@ export function classFacts(day: ClassDay): ClassFacts {
       ]),
       finished: day.exit === undefined ? count(finished) : `${count(finished)}, ${exitCount(day.exit)}`,
       wentWell: wentWell(present),
-      hard: hard(present),
+      hard: hard(present, day.goesOn === true),
       poll: day.poll,
       next: nextTime({ present, absent }),
       notes: '',
@@ -118,18 +122,25 @@ const titlesOf = (teams: readonly TeamDay[]): readonly string[] => [
 const rowsOf = (teams: readonly TeamDay[], title: string): readonly StepDay[] =>
   teams.flatMap(({ steps }) => steps.filter((step) => step.scored && step.title === title));
 
+const isOfDay = ({ ofDay }: StepDay): boolean => ofDay !== false;
+
 /** Wrong first and right now, without help. */
-const isMended = (step: StepDay): boolean => step.scored && isRight(step) && step.tries > 1 && step.helpWanted === 0;
+const isMended = (step: StepDay): boolean =>
+  isOfDay(step) && step.scored && isRight(step) && step.tries > 1 && step.helpWanted === 0;
+/** Right in all rows, the last of them that day. */
+const finishedToday = (team: TeamDay): boolean =>
+  isFinished(team) && team.steps.some((step) => step.scored && isOfDay(step));
 
 /** Teams that finished, teams that found a slip of their own, and rows that every team had right at once. */
 function wentWell(present: readonly TeamDay[]): string {
   if (present.length === 0) return '';
-  const finished = present.filter(isFinished).length;
+  const finished = present.filter(finishedToday).length;
   const mended = present.filter(({ steps }) => steps.some(isMended)).length;
   const [most] = ranked(present.flatMap(({ steps }) => steps.filter(isMended).map(({ title }) => title)));
-  const titles = titlesOf(present).filter((title) =>
-    rowsOf(present, title).every((step) => isRight(step) && step.tries <= 1 && step.ofCautions !== true),
-  );
+  const titles = titlesOf(present).filter((title) => {
+    const rows = rowsOf(present, title);
+    return rows.some(isOfDay) && rows.every((step) => isRight(step) && step.tries <= 1 && step.ofCautions !== true);
+  });
   return [
     ...(finished === 0
       ? []
@@ -140,10 +151,10 @@ function wentWell(present: readonly TeamDay[]): string {
 }
 
 /** What values that are still wrong come from, in most teams first; then the row with most tries. */
-function hard(present: readonly TeamDay[]): string {
+function hard(present: readonly TeamDay[], goesOn: boolean): string {
   const rows = titlesOf(present)
     .map((title) => {
-      const steps = rowsOf(present, title);
+      const steps = rowsOf(present, title).filter(isOfDay);
       return {
         title,
         tries: steps.reduce((sum, { tries }) => sum + tries, 0),
@@ -155,7 +166,8 @@ function hard(present: readonly TeamDay[]): string {
     .sort((one, other) => other.tries - one.tries);
   const wrong = present.map(({ steps }) =>
     steps.filter(
-      ({ scored, check, entry, lookAt }) => scored && check === 'not yet' && entry !== '' && !sendsElsewhere(lookAt),
+      (step) =>
+        isOfDay(step) && step.scored && step.check === 'not yet' && step.entry !== '' && !sendsElsewhere(step.lookAt),
     ),
   );
   const slipOf = ({ lookAt }: StepDay) => slipSaid(lookAt)?.slip;
@@ -171,7 +183,7 @@ function hard(present: readonly TeamDay[]): string {
     ...ranked(unnamed.map(({ title }) => title))
       .slice(0, 1)
       .map(([title, teams]) => recordWords.notRight({ title, teams })),
-    ...rows.slice(0, 1).map(recordWords.mostTries),
+    ...rows.slice(0, 1).map((row) => recordWords.mostTries({ ...row, goesOn })),
   ].join(' ');
 }
 

@@ -22,8 +22,8 @@ export const recordWords = {
       some === 1 ? 'it' : 'them'
     } right without help, ${some === 1 ? 'at' : 'most at'} “${title}”.`,
   wentWell: (titles: readonly string[]) => `Right at the first try in every team: ${list(titles)}.`,
-  mostTries: ({ title, tries, teams: some }: { title: string; tries: number; teams: number }) =>
-    `Most attempts: “${title}”, ${tries} in ${teams(some)}.`,
+  mostTries: (row: { title: string; tries: number; teams: number; goesOn: boolean }) =>
+    `Most attempts${row.goesOn ? ' since the lesson began' : ''}: “${row.title}”, ${row.tries} in ${teams(row.teams)}.`,
   slip: ({ teams: some, words }: { teams: number; words: string }) => `${teams(some)} ${words}.`,
   notRight: ({ teams: some, title }: { teams: number; title: string }) =>
     `${teams(some)} ${some === 1 ? 'has' : 'have'} no right value yet for “${title}”.`,

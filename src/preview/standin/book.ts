@@ -158,6 +158,15 @@ export class Book {
     else sheet.cells.set(key, empty === 0 ? cell : withoutEmpty(cell));
   }
 
+  /** Puts a whole cell where nothing stands and nothing is filled yet. */
+  putCell(sheet: SheetState, row: number, column: number, cell: CellState): void {
+    const key = cellKey(row, column);
+    this.#keep(sheet, key, cell);
+    if (cell.content) this.#engine.enter(sheet, key, cell.content);
+    if (cell.content?.kind === 'formula') this.#volatileDirty = true;
+    this.log.mark(sheet, key);
+  }
+
   setContent(sheet: SheetState, row: number, column: number, content: Content | undefined): void {
     const key = cellKey(row, column);
     const before = sheet.cells.get(key) ?? {};

@@ -11,8 +11,8 @@ import { HostTime } from './hostTime.ts';
 import { deleteRowsUndoably, insertRowsUndoably, type RowChange, sortRowsUndoably } from './rowChanges.ts';
 import { readSaved, restore, savedText } from './savedBook.ts';
 import { limited, ScriptRuns } from './scriptRuns.ts';
-import type { Desk, Selection } from './services/desk.ts';
 import { RangeStandIn } from './services/range.ts';
+import type { ScriptRun, Selection } from './services/scriptRun.ts';
 import { SpreadsheetStandIn } from './services/spreadsheet.ts';
 import { emptyStores } from './services/stores.ts';
 import type { SheetState } from './sheetState.ts';
@@ -86,7 +86,7 @@ export function openStandIn(options: StandInOptions): StandIn {
   const listeners = new Set<() => void>();
   const saved = options.saved === undefined ? undefined : readSaved(options.saved);
 
-  const menus: Desk['menus'] = forSeats(() => new Map<string, MenuView>());
+  const menus: ScriptRun['menus'] = forSeats(() => new Map<string, MenuView>());
   const selections = forSeats((): Selection => ({ sheet: 0, row: 1, column: 1, rows: 1, columns: 1 }));
   const activated = forSeats(() => 0);
   const toasts: Partial<Record<Seat, { version: number; title: string; message: string }>> = {};
@@ -151,7 +151,7 @@ export function openStandIn(options: StandInOptions): StandIn {
     if (!book.sheets.some(({ id }) => id === selection.sheet)) selection.sheet = book.sheets[0]?.id ?? 0;
   }
   for (const seat of seats) {
-    runs.trigger('onOpen', seat, (desk) => ({ authMode: limited, source: new SpreadsheetStandIn(desk) }));
+    runs.trigger('onOpen', seat, (run) => ({ authMode: limited, source: new SpreadsheetStandIn(run) }));
   }
   book.publish();
   counts.reset();
@@ -190,10 +190,10 @@ export function openStandIn(options: StandInOptions): StandIn {
         runs.trigger(
           'onEdit',
           seat,
-          (desk) => ({
+          (run) => ({
             authMode: limited,
-            source: new SpreadsheetStandIn(desk),
-            range: new RangeStandIn(desk, sheet, area),
+            source: new SpreadsheetStandIn(run),
+            range: new RangeStandIn(run, sheet, area),
             ...(value === undefined ? {} : { value }),
             ...(single && oldValue !== undefined ? { oldValue } : {}),
           }),
@@ -273,10 +273,10 @@ export function openStandIn(options: StandInOptions): StandIn {
       }
       const handed = args.map((argument, index) => passed(argument, `argument ${index}`));
       try {
-        return runs.execute('FULL', seat, (context, desk) => {
+        return runs.execute('FULL', seat, (context, run) => {
           const given = handed.map((argument) => context.toScript(argument));
           const result = passed(context.call(name, given));
-          opened[seat] = desk.execution.panel;
+          opened[seat] = run.execution.panel;
           return result;
         });
       } finally {

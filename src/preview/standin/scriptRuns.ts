@@ -13,8 +13,8 @@ import { refuseWithoutPermission } from './permissions.ts';
 import { ScriptContext } from './scriptContext.ts';
 import { dateOf } from './serial.ts';
 import { LoggerStandIn, ScriptAppStandIn, SessionStandIn, UtilitiesStandIn } from './services/basics.ts';
-import type { Desk } from './services/desk.ts';
 import { HtmlServiceStandIn } from './services/html.ts';
+import type { ScriptRun } from './services/scriptRun.ts';
 import { SpreadsheetAppStandIn } from './services/spreadsheetApp.ts';
 import { CacheServiceStandIn, LockServiceStandIn, PropertiesServiceStandIn } from './services/stores.ts';
 import type { Troubles } from './troubles.ts';
@@ -45,7 +45,10 @@ export interface ScriptRunsOptions {
   readonly allowCodeFromText: boolean;
   readonly book: () => Book;
   /** What a run sees of the workbook and its windows, besides which run it is. */
-  readonly surroundings: Omit<Desk, 'book' | 'execution' | 'log' | 'sleep' | 'toast' | 'activated' | 'troubles'> & {
+  readonly surroundings: Omit<
+    ScriptRun,
+    'book' | 'execution' | 'log' | 'sleep' | 'toast' | 'activated' | 'troubles'
+  > & {
     toast(seat: Seat, message: string, title: string): void;
     activated(seat: Seat): void;
   };
@@ -84,7 +87,7 @@ export class ScriptRuns {
     return this.#options.declared.filter(({ custom }) => custom).map((one) => one.help);
   }
 
-  #desk(mode: Mode, seat: Seat, held?: (() => void)[]): Desk {
+  #newRun(mode: Mode, seat: Seat, held?: (() => void)[]): ScriptRun {
     const { toast, activated, ...surroundings } = this.#options.surroundings;
     return {
       ...surroundings,
@@ -101,21 +104,21 @@ export class ScriptRuns {
       sleep: () => {},
     };
   }
-  #load(desk: Desk): ScriptContext {
+  #load(run: ScriptRun): ScriptContext {
     const services: Record<string, HostObject> = {
-      SpreadsheetApp: new SpreadsheetAppStandIn(desk),
-      LockService: new LockServiceStandIn(desk),
-      PropertiesService: new PropertiesServiceStandIn(desk),
-      CacheService: new CacheServiceStandIn(desk),
-      HtmlService: new HtmlServiceStandIn(desk),
-      Utilities: new UtilitiesStandIn(desk),
-      Session: new SessionStandIn(desk),
+      SpreadsheetApp: new SpreadsheetAppStandIn(run),
+      LockService: new LockServiceStandIn(run),
+      PropertiesService: new PropertiesServiceStandIn(run),
+      CacheService: new CacheServiceStandIn(run),
+      HtmlService: new HtmlServiceStandIn(run),
+      Utilities: new UtilitiesStandIn(run),
+      Session: new SessionStandIn(run),
       ScriptApp: new ScriptAppStandIn(),
-      Logger: new LoggerStandIn(desk, 'Logger'),
-      console: new LoggerStandIn(desk, 'console'),
+      Logger: new LoggerStandIn(run, 'Logger'),
+      console: new LoggerStandIn(run, 'console'),
       ...Object.fromEntries(notConsented.map((kind) => [kind, new NotConsented(kind)])),
     };
-    const permit = (kind: string, member: string): void => refuseWithoutPermission(desk.execution, kind, member);
+    const permit = (kind: string, member: string): void => refuseWithoutPermission(run.execution, kind, member);
     return new ScriptContext(this.#script, services, { ...this.#options, permit });
   }
 
@@ -124,8 +127,8 @@ export class ScriptRuns {
     const at = { sheet: sheet?.id ?? 0, row: call.cell.row + 1, column: call.cell.col + 1 };
     if (!this.#cells || this.#options.freshContexts) {
       const place = { ...at };
-      const desk = { ...this.#desk('CUSTOM_FUNCTION', 'teacher'), callingCell: place };
-      this.#cells = { context: this.#load(desk), at: place };
+      const run = { ...this.#newRun('CUSTOM_FUNCTION', 'teacher'), callingCell: place };
+      this.#cells = { context: this.#load(run), at: place };
     }
     Object.assign(this.#cells.at, at);
     return this.#cells.context;
@@ -167,14 +170,14 @@ export class ScriptRuns {
   }
 
   /** One run in a fresh context; what it changed is worked out before its end. */
-  execute<T>(mode: Mode, seat: Seat, body: (context: ScriptContext, desk: Desk) => T, held?: (() => void)[]): T {
+  execute<T>(mode: Mode, seat: Seat, body: (context: ScriptContext, run: ScriptRun) => T, held?: (() => void)[]): T {
     if (mode === 'FULL') this.#refuseWithoutConsent(seat);
     const book = this.#options.book();
-    const desk = this.#desk(mode, seat, held);
+    const run = this.#newRun(mode, seat, held);
     const { moves } = book.log;
     this.atKeyboard = seat;
     try {
-      return body(this.#load(desk), desk);
+      return body(this.#load(run), run);
     } finally {
       book.settle();
       if (book.log.moves !== moves) this.#options.onMoved();
@@ -184,13 +187,13 @@ export class ScriptRuns {
   trigger(
     name: 'onOpen' | 'onEdit',
     seat: Seat,
-    event: (desk: Desk) => Record<string, unknown>,
+    event: (run: ScriptRun) => Record<string, unknown>,
     held?: (() => void)[],
   ): void {
     if (!this.isDeclared(name) || this.#isOff(seat)) return;
     if (name === 'onEdit' && this.#options.troubles.triggersOff) return;
     this.#noted(name, () =>
-      this.execute('LIMITED', seat, (context, desk) => context.call(name, [context.toScript(event(desk))]), held),
+      this.execute('LIMITED', seat, (context, run) => context.call(name, [context.toScript(event(run))]), held),
     );
   }
   /** What a trigger wrote arrives. */
@@ -208,12 +211,12 @@ export class ScriptRuns {
     }
   }
   /** Runs a menu item. */
-  choose(seat: Seat, run: string): Desk['execution']['panel'] {
-    return this.execute('FULL', seat, (context, desk) => {
+  choose(seat: Seat, item: string): ScriptRun['execution']['panel'] {
+    return this.execute('FULL', seat, (context, run) => {
       // Menu items may name methods of objects, such as `menu.open`.
-      if (run.includes('.')) throw new HostException(`Script function not found: ${run}`);
-      context.call(run, []);
-      return desk.execution.panel;
+      if (item.includes('.')) throw new HostException(`Script function not found: ${item}`);
+      context.call(item, []);
+      return run.execution.panel;
     });
   }
 }

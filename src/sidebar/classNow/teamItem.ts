@@ -38,6 +38,7 @@ export function teamItem(team: TeamView, { stepCount, index, isOpen, toggled, go
         ),
       ),
       team.absent === true && element('span', { class: 'away' }, texts.classNow.absent),
+      team.numbersChanged && element('span', { class: 'away' }, texts.classNow.numbersChanged),
     ),
     team.members !== undefined && team.members.length > 0 && element('p', { class: 'hint' }, peopleWords(team.members)),
     isComplete && element('p', { class: 'hint' }, texts.classNow.ready),

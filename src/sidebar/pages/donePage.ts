@@ -15,7 +15,7 @@ export const donePage = (): OpenedPage =>
     read: everyClass,
     draw: (classes) => [
       element('p', { class: 'hint' }, texts.pages.done.about),
-      ...(classes.length === 0 ? [element('p', {}, texts.pages.done.none)] : classes.map(classTable)),
+      ...(classes.length === 0 ? [element('p', {}, texts.sheets.none)] : classes.map(classTable)),
     ],
   });
 
@@ -44,13 +44,15 @@ const classTable = ({ className, teams, stepCount, clock }: ClassView): HTMLElem
     element(
       'tbody',
       {},
-      ...teams.map(({ team, done }) =>
-        element(
-          'tr',
-          {},
-          element('th', { scope: 'row' }, team),
-          element('td', {}, tube({ done, steps: stepCount }), texts.classNow.ofSteps(done, stepCount)),
+      ...teams
+        .filter(({ practice }) => practice !== true)
+        .map(({ team, done }) =>
+          element(
+            'tr',
+            {},
+            element('th', { scope: 'row' }, team),
+            element('td', {}, tube({ done, steps: stepCount }), texts.classNow.ofSteps(done, stepCount)),
+          ),
         ),
-      ),
     ),
   );

@@ -9,6 +9,8 @@ import { mostTeams, namesForCount, teamNames, teamsToStart } from './teamNames.t
 
 export interface ClassParts {
   readonly classes: readonly ClassDraft[];
+  /** Classes that the file has besides, where these are the new ones: of which there may be none. */
+  readonly besides?: readonly ClassDraft[];
   readonly changed: (classes: readonly ClassDraft[]) => void;
   /** `check` says what is wrong with what stands in it, or nothing. */
   readonly register: (name: string, made: Field, check?: () => string) => void;
@@ -19,21 +21,28 @@ export interface ClassParts {
 const mostClasses = 12;
 
 /** The classes of the day: how many, and for each a name, a number of teams and their names. */
-export function classFields({ classes, changed, register, forget }: ClassParts): HTMLElement {
+export function classFields({ classes, besides, changed, register, forget }: ClassParts): HTMLElement {
+  const least = besides === undefined ? 1 : 0;
+  const others = besides ?? [];
   let current = [...classes];
   /** Classes taken off by a smaller number wait here, so that a larger one brings them back. */
   let setAside: readonly ClassDraft[] = [];
   const list = element('div', { class: 'classes' });
   const removed = element('div', { class: 'removed', role: 'status' });
-  const countInput = element('input', { type: 'number', min: 1, max: mostClasses, step: 1, value: current.length });
-  const count = field({ id: 'class-count', label: texts.plan.classCount, control: countInput });
-  const checkCount = () => (Number(countInput.value) === current.length ? '' : texts.plan.classCountRange(mostClasses));
+  const countInput = element('input', { type: 'number', min: least, max: mostClasses, step: 1, value: current.length });
+  const count = field({
+    id: 'class-count',
+    label: besides ? texts.next.newClasses : texts.plan.classCount,
+    control: countInput,
+  });
+  const checkCount = () =>
+    Number(countInput.value) === current.length ? '' : texts.plan.countRange(least, mostClasses);
   const tell = () => {
     countInput.value = String(current.length);
     changed(current);
   };
-  const taken = (besides?: number): readonly string[] =>
-    current.flatMap(({ teams }, at) => (at === besides ? [] : teamNames(teams)));
+  const taken = (own?: number): readonly string[] =>
+    [...current.filter((_, at) => at !== own), ...others].flatMap(({ teams }) => teamNames(teams));
   const draw = () => {
     forget();
     register('classes.count', count, checkCount);
@@ -48,7 +57,7 @@ export function classFields({ classes, changed, register, forget }: ClassParts):
             current = current.map((before, at) => (at === index ? { ...before, ...part } : before));
             changed(current);
           },
-          remove: current.length > 1 ? () => takeOut(index) : undefined,
+          remove: current.length > least ? () => takeOut(index) : undefined,
         }),
       ),
     );
@@ -87,10 +96,11 @@ export function classFields({ classes, changed, register, forget }: ClassParts):
     );
   };
   const freshClass = (): ClassDraft => {
-    const names = current.map(({ name }) => name.trim().toLowerCase());
-    let number = current.length + 1;
+    const all = [...others, ...current];
+    const names = all.map(({ name }) => name.trim().toLowerCase());
+    let number = all.length + 1;
     while (names.includes(deskWords.classNumber(number).toLowerCase())) number += 1;
-    const last = current[current.length - 1];
+    const last = all[all.length - 1];
     const teams = last ? Math.min(Math.max(teamNames(last.teams).length, 1), mostTeams) : teamsToStart;
     return { name: deskWords.classNumber(number), teams: namesForCount(teams, { taken: taken() }).join('\n') };
   };
@@ -114,7 +124,7 @@ export function classFields({ classes, changed, register, forget }: ClassParts):
   };
   countInput.addEventListener('input', () => {
     const wanted = Number(countInput.value);
-    if (!Number.isInteger(wanted) || wanted < 1 || wanted > mostClasses) return;
+    if (!Number.isInteger(wanted) || wanted < least || wanted > mostClasses) return;
     count.setProblem('');
     if (wanted !== current.length) setCount(wanted);
   });

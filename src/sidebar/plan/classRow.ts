@@ -37,7 +37,7 @@ export function classRow({ index, class: begun, register, taken, put, remove }: 
   const teams = field({ id: `class-${index}-teams`, label: plan.teamNames, control: teamsInput });
   register(`classes.${index}.name`, name);
   const checkCount = () =>
-    Number(countInput.value) === teamNames(teamsInput.value).length ? '' : plan.teamCountRange(mostTeams);
+    Number(countInput.value) === teamNames(teamsInput.value).length ? '' : plan.countRange(1, mostTeams);
   register(`classes.${index}.count`, count, checkCount);
   register(`classes.${index}.teams`, teams);
   const called = element('span', { class: 'fold-set' });

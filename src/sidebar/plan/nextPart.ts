@@ -2,6 +2,9 @@ import type { LessonsView, LessonView } from '../../desk/views.ts';
 import { checkbox } from '../page/checkbox.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
+import { type ClassParts, classFields } from './classFields.ts';
+import { classTicks } from './classTicks.ts';
+import type { ClassDraft } from './planDraft.ts';
 import type { PlanEditor } from './planEditor.ts';
 
 /** The view of a lesson that does not stand yet: it begins as the last one was, with other numbers. */
@@ -17,38 +20,52 @@ const seedAfter = (seed: string): string => String((Number(seed) % 999_999_999) 
 /** Whom the next lesson is for, whether numbers change, and whether people are taken out of the one before. */
 export function nextPart(
   editor: PlanEditor,
-  { classes, seed }: { readonly classes: LessonsView['classes'] /** Of the last lesson. */; readonly seed: string },
+  {
+    classes,
+    seed,
+    register,
+    forget,
+  }: {
+    readonly classes: LessonsView['classes'];
+    /** Of the last lesson. */
+    readonly seed: string;
+  } & Pick<ClassParts, 'register' | 'forget'>,
 ): { readonly root: HTMLElement; readonly takesPeople: () => boolean } {
   const { next } = texts;
-  const wanted = new Set(editor.draft.classes.map(({ name }) => name));
+  const there = classes.map(({ name, teams }): ClassDraft => ({ name, teams: teams.join('\n') }));
+  const isThere = (name: string): boolean => there.some((one) => one.name.toLowerCase() === name.trim().toLowerCase());
+  const begun = editor.draft.classes;
+  let fresh: readonly ClassDraft[] = begun.filter(({ name }) => !isThere(name));
+  const wanted = new Set(begun.map(({ name }) => name));
   const none = element('p', { class: 'field-problem', role: 'status' });
-  const count = () => classes.filter(({ name }) => wanted.has(name)).reduce((sum, { people: cells }) => sum + cells, 0);
-  const people = checkbox({ id: 'next-people', label: next.people(count()), hint: next.peopleHint, checked: false });
-  const peopleLabel = people.root.querySelector('label');
+  // The new ones come first: they keep their place, by which their fields are known, whatever is ticked.
   const tell = () => {
-    editor.put({
-      classes: classes
-        .filter(({ name }) => wanted.has(name))
-        .map(({ name, teams }) => ({ name, teams: teams.join('\n') })),
-    });
-    none.textContent = wanted.size === 0 ? next.noClass : '';
-    if (peopleLabel) peopleLabel.textContent = next.people(count());
-    people.root.hidden = count() === 0;
+    const list = [...fresh, ...there.filter(({ name }) => wanted.has(name))];
+    editor.put({ classes: list });
+    none.textContent = list.length === 0 ? next.noClass : '';
   };
-  people.root.hidden = count() === 0;
-  const ticks = classes.map(({ name, teams }, index) => {
-    const tick = checkbox({
-      id: `next-class-${index}`,
-      label: name,
-      hint: next.teams(teams.length),
-      checked: wanted.has(name),
-    });
-    tick.control.addEventListener('change', () => {
-      if (tick.control.checked) wanted.add(name);
-      else wanted.delete(name);
+  const { ticks, people, takesPeople } = classTicks('next', {
+    classes: classes.map((one) => ({ ...one, hint: next.teams(one.teams.length) })),
+    wanted,
+    changed: tell,
+  });
+  const newOnes = classFields({
+    classes: fresh,
+    besides: there,
+    changed: (list) => {
+      fresh = list;
       tell();
-    });
-    return tick.root;
+    },
+    forget,
+    register: (name, made, check) =>
+      register(
+        name,
+        made,
+        // One that the file has is ticked, and not begun a second time.
+        name.endsWith('.name')
+          ? () => (isThere(made.control.value) ? texts.plan.classNameTwice(made.control.value) : '')
+          : check,
+      ),
   });
   const numbers = checkbox({
     id: 'next-numbers',
@@ -63,11 +80,13 @@ export function nextPart(
     root: element(
       'section',
       {},
-      element('fieldset', {}, element('legend', {}, next.forClasses), ...ticks, none),
+      ticks,
+      none,
       element('p', { class: 'hint' }, next.teamsGoAlong),
+      newOnes,
       numbers.root,
-      people.root,
+      people,
     ),
-    takesPeople: () => people.control.checked,
+    takesPeople,
   };
 }

@@ -10,7 +10,7 @@ import { benchPart } from './benchPart.ts';
 import type { Builder } from './builder.ts';
 import { buildPart } from './buildPart.ts';
 import { checksPart } from './checksPart.ts';
-import { classFields } from './classFields.ts';
+import { type ClassParts, classFields } from './classFields.ts';
 import { givensPart } from './givensPart.ts';
 import { nextLessonView, nextPart } from './nextPart.ts';
 import { numbersPart } from './numbersPart.ts';
@@ -58,21 +58,24 @@ export function planForm(
   });
   const numbers = numbersPart(editor, { fields, givens });
   const shelf = shelfPart(editor, { fields, changed: givens.lookAtShelf });
-  const ofNext =
-    next === undefined ? undefined : nextPart(editor, { classes: next.classes, seed: page.lesson.setup.settings.seed });
+  const fieldsOfClasses: Pick<ClassParts, 'register' | 'forget'> = {
+    register: (name, made, check) => {
+      editor.fields.set(name, made);
+      if (check) editor.checks.set(name, check);
+    },
+    forget() {
+      for (const kept of [editor.fields, editor.checks]) {
+        for (const name of [...kept.keys()].filter((key) => key.startsWith('classes.'))) kept.delete(name);
+      }
+    },
+  };
+  const { seed } = page.lesson.setup.settings;
+  const ofNext = next === undefined ? undefined : nextPart(editor, { classes: next.classes, seed, ...fieldsOfClasses });
   const ownClasses = () =>
     classFields({
       classes: editor.draft.classes,
       changed: (list) => editor.put({ classes: list }),
-      register: (name, made, check) => {
-        editor.fields.set(name, made);
-        if (check) editor.checks.set(name, check);
-      },
-      forget() {
-        for (const kept of [editor.fields, editor.checks]) {
-          for (const name of [...kept.keys()].filter((key) => key.startsWith('classes.'))) kept.delete(name);
-        }
-      },
+      ...fieldsOfClasses,
     });
   const status = element('p', { class: 'waiting', role: 'status' });
   const problems = planProblems(editor);

@@ -51,7 +51,8 @@ export function planView(page: Page, builder: Builder): View {
     );
     if (focus) focusHeading(root);
   }
-  const openAgain = (id: string): void => void builder.start(() => askDesk('openEarlier', id));
+  const openAgain = (...about: Parameters<Parameters<typeof earlierPart>[1]['open']>): void =>
+    void builder.start(() => askDesk('openEarlier', ...about));
   /** What is shown of the lessons of the file in place of the plan, with a way back to it. */
   async function showLessons(title: string, draw: (lessons: LessonsView) => readonly HTMLElement[]): Promise<void> {
     const status = element('p', { class: 'waiting', role: 'status' });

@@ -17,6 +17,18 @@ function dress() {
   const two = book.insertSheet('Class 1'); two.getRange('A1').setFormula("='Sheet1'!A1&\\"!\\""); two.hideSheet();
   two.getRange('B1').setFormula('=TABLE(2,2)');
 }
+function alter() {
+  const book = SpreadsheetApp.getActive();
+  const sheet = book.getSheets()[0];
+  sheet.getRange('A1').setNote('other').setValue('0.500');
+  sheet.getRange('B1:B3').setBackground('#0000ff').clearDataValidations();
+  sheet.clearConditionalFormatRules(); sheet.getRange('F1:G1').breakApart(); sheet.getRange('F2:G2').merge();
+  const guard = sheet.getProtections(SpreadsheetApp.ProtectionType.SHEET)[0];
+  guard.addEditor('somebody@class.invalid').setUnprotectedRanges([]);
+  sheet.getDeveloperMetadata()[0].setValue('other'); sheet.setColumnWidth(2, 99).showColumns(4);
+  book.removeNamedRange('stock');
+  PropertiesService.getDocumentProperties().setProperty('layout', '4');
+}
 function kept() {
   const book = SpreadsheetApp.getActive();
   return [PropertiesService.getDocumentProperties().getProperty('layout'), book.getSheets()[0].getDeveloperMetadata()[0].getValue(), book.getRangeByName('stock').getValue(), book.getRecalculationInterval() === SpreadsheetApp.RecalculationInterval.MINUTE];
@@ -33,6 +45,19 @@ describe('save', () => {
     expect(again.run('teacher', 'kept', [])).toEqual(['3', 'plan', '0.400', true]);
     expect(again.save()).toBe(host.save());
     expect(again.counts.functions).toEqual({});
+  });
+  it('is opened by several, and what one of them changes is changed for that one alone', () => {
+    const host = open(script);
+    host.run('teacher', 'dress', []);
+    const saved = host.save();
+    const [one, other] = [open(script, { saved }), open(script, { saved })];
+    const before = other.view('student');
+    one.run('teacher', 'alter', []);
+    typeIn(one, { C3: '7', B1: 'b' });
+    expect(one.save()).not.toBe(saved);
+    expect(other.save()).toBe(saved);
+    expect(other.view('student')).toEqual(before);
+    expect(open(script, { saved }).save()).toBe(saved);
   });
   it('keeps ids apart in a sheet made afterwards', () => {
     const more = 'function more() { return SpreadsheetApp.getActive().insertSheet().getSheetId(); }';

@@ -40,6 +40,7 @@ export class Engine {
   /** Sizes of script calls inside larger formulas: as last seen, and as the formula was entered with. */
   readonly #inner = new Map<string, { rows: number; columns: number }>();
   readonly #innerUsed = new Map<string, string>();
+  #sizesSeen = false;
   /** The engine's own array formulas that found no room; the engine does not try again by itself. */
   readonly #cramped = new Set<string>();
   /** What HYPERLINK gave last, by the cell of its formula. */
@@ -167,9 +168,12 @@ export class Engine {
   }
   noteInnerSize(key: string, rows: readonly (readonly SpilledValue[])[]): void {
     this.#inner.set(key, { rows: rows.length, columns: rows[0]?.length ?? 1 });
+    this.#sizesSeen = true;
   }
   /** The size of an array is fixed as its formula is entered: those whose calls gave another size are entered again. */
   reenterOutgrown(): void {
+    if (!this.#sizesSeen) return;
+    this.#sizesSeen = false;
     for (const [key, size] of this.#inner) {
       const wanted = `${size.rows}x${size.columns}`;
       if (this.#innerUsed.get(key) === wanted) continue;

@@ -59,14 +59,17 @@ export class Spills {
         this.layOut(place.sheet, place.key);
       }
     }
-    const recheck = [...this.#recheck];
-    this.#recheck.clear();
-    for (const key of recheck) {
-      const place = this.#engine.place(key);
-      if (place?.sheet.results.has(place.key)) this.layOut(place.sheet, place.key);
+    const anyToCheck = this.#recheck.size > 0;
+    if (anyToCheck) {
+      const recheck = [...this.#recheck];
+      this.#recheck.clear();
+      for (const key of recheck) {
+        const place = this.#engine.place(key);
+        if (place?.sheet.results.has(place.key)) this.layOut(place.sheet, place.key);
+      }
     }
     this.#engine.reenterOutgrown();
-    return arrived.size > 0 || recheck.length > 0;
+    return arrived.size > 0 || anyToCheck;
   }
 
   /** Puts an array result into its cells, or says why it cannot. */

@@ -1,15 +1,15 @@
 import { randomUUID } from 'node:crypto';
 import { HostException } from '../hostError.ts';
 import { aNumber, aText, HostObject } from '../hostObject.ts';
-import type { Desk } from './desk.ts';
 import { formatDate } from './formatDate.ts';
+import type { ScriptRun } from './scriptRun.ts';
 
 export class UtilitiesStandIn extends HostObject {
   readonly kind_ = 'Utilities';
-  readonly #desk: Desk;
-  constructor(desk: Desk) {
+  readonly #run: ScriptRun;
+  constructor(run: ScriptRun) {
     super();
-    this.#desk = desk;
+    this.#run = run;
   }
   getUuid(): string {
     return randomUUID();
@@ -21,23 +21,23 @@ export class UtilitiesStandIn extends HostObject {
     return formatDate(date, aText(timeZone, 'Utilities.formatDate'), aText(format, 'Utilities.formatDate'));
   }
   sleep(milliseconds: number): void {
-    this.#desk.sleep(aNumber(milliseconds, 'Utilities.sleep'));
+    this.#run.sleep(aNumber(milliseconds, 'Utilities.sleep'));
   }
 }
 
 /** Whose address it is needs another consent, which the permissions refuse before these are reached. */
 export class SessionStandIn extends HostObject {
   readonly kind_ = 'Session';
-  readonly #desk: Desk;
-  constructor(desk: Desk) {
+  readonly #run: ScriptRun;
+  constructor(run: ScriptRun) {
     super();
-    this.#desk = desk;
+    this.#run = run;
   }
   getScriptTimeZone(): string {
     return Intl.DateTimeFormat().resolvedOptions().timeZone;
   }
   getActiveUserLocale(): string {
-    return this.#desk.book.locale.tag.slice(0, 2);
+    return this.#run.book.locale.tag.slice(0, 2);
   }
   getActiveUser(): never {
     throw new HostException('You do not have permission to call Session.getActiveUser.');
@@ -56,14 +56,14 @@ export class ScriptAppStandIn extends HostObject {
 
 export class LoggerStandIn extends HostObject {
   readonly kind_: string;
-  readonly #desk: Desk;
-  constructor(desk: Desk, kind: 'Logger' | 'console') {
+  readonly #run: ScriptRun;
+  constructor(run: ScriptRun, kind: 'Logger' | 'console') {
     super();
-    this.#desk = desk;
+    this.#run = run;
     this.kind_ = kind;
   }
   log(...parts: unknown[]): void {
-    this.#desk.log(parts.map(String).join(' '));
+    this.#run.log(parts.map(String).join(' '));
   }
   info(...parts: unknown[]): void {
     this.log(...parts);

@@ -1,6 +1,6 @@
 import { HostException } from '../hostError.ts';
 import { aNumber, aText, HostObject, part } from '../hostObject.ts';
-import type { Desk } from './desk.ts';
+import type { ScriptRun } from './scriptRun.ts';
 
 type HostOutput = GoogleAppsScript.HTML.HtmlOutput;
 type OutputPart = Pick<
@@ -56,14 +56,14 @@ export class HtmlOutputStandIn extends HostObject implements OutputPart {
 
 export class HtmlServiceStandIn extends HostObject {
   readonly kind_ = 'HtmlService';
-  readonly #desk: Desk;
-  constructor(desk: Desk) {
+  readonly #run: ScriptRun;
+  constructor(run: ScriptRun) {
     super();
-    this.#desk = desk;
+    this.#run = run;
   }
   createHtmlOutputFromFile(filename: string): HtmlOutputStandIn {
     const name = aText(filename, 'HtmlService.createHtmlOutputFromFile').replace(/\.html$/, '');
-    const html = this.#desk.htmlFiles[name];
+    const html = this.#run.htmlFiles[name];
     if (html === undefined) throw new HostException(`No HTML file named ${name} was found.`);
     return new HtmlOutputStandIn(html);
   }

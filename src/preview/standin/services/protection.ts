@@ -4,8 +4,8 @@ import { HostException } from '../hostError.ts';
 import { aText, HostObject, own, part } from '../hostObject.ts';
 import type { ProtectionState, SheetState } from '../sheetState.ts';
 import { protectionTypes } from './constants.ts';
-import type { Desk } from './desk.ts';
 import { RangeStandIn } from './range.ts';
+import type { ScriptRun } from './scriptRun.ts';
 
 type HostProtection = GoogleAppsScript.Spreadsheet.Protection;
 type HostRange = GoogleAppsScript.Spreadsheet.Range;
@@ -43,12 +43,12 @@ type ProtectionPart = Pick<
 
 export class ProtectionStandIn extends HostObject implements ProtectionPart {
   readonly kind_ = 'Protection';
-  readonly #desk: Desk;
+  readonly #run: ScriptRun;
   readonly #sheet: SheetState;
   readonly #id: number;
-  constructor(desk: Desk, sheet: SheetState, state: ProtectionState) {
+  constructor(run: ScriptRun, sheet: SheetState, state: ProtectionState) {
     super();
-    this.#desk = desk;
+    this.#run = run;
     this.#sheet = sheet;
     this.#id = state.id;
   }
@@ -58,12 +58,12 @@ export class ProtectionStandIn extends HostObject implements ProtectionPart {
     return state;
   }
   #changed(): HostProtection {
-    this.#desk.book.restructure(this.#sheet);
+    this.#run.book.restructure(this.#sheet);
     return part<HostProtection>(this);
   }
   #mayChange(): ProtectionState {
     const state = this.#state;
-    if (!mayPass(state, this.#desk.execution.seat)) {
+    if (!mayPass(state, this.#run.execution.seat)) {
       throw new HostException('You do not have permission to edit this protected range.');
     }
     return state;
@@ -80,10 +80,10 @@ export class ProtectionStandIn extends HostObject implements ProtectionPart {
   }
   getRange(): HostRange {
     const whole = { row: 1, column: 1, rows: this.#sheet.rows, columns: this.#sheet.columns };
-    return part<HostRange>(new RangeStandIn(this.#desk, this.#sheet, this.#state.area ?? whole));
+    return part<HostRange>(new RangeStandIn(this.#run, this.#sheet, this.#state.area ?? whole));
   }
   getUnprotectedRanges(): HostRange[] {
-    return this.#state.unprotected.map((area) => part<HostRange>(new RangeStandIn(this.#desk, this.#sheet, area)));
+    return this.#state.unprotected.map((area) => part<HostRange>(new RangeStandIn(this.#run, this.#sheet, area)));
   }
   setUnprotectedRanges(ranges: HostRange[]): HostProtection {
     const state = this.#mayChange();
@@ -108,7 +108,7 @@ export class ProtectionStandIn extends HostObject implements ProtectionPart {
   remove(): void {
     this.#mayChange();
     this.#sheet.protections = this.#sheet.protections.filter((protection) => protection.id !== this.#id);
-    this.#desk.book.restructure(this.#sheet);
+    this.#run.book.restructure(this.#sheet);
   }
   getEditors(): HostUser[] {
     return this.#state.editors.map((address) => part<HostUser>(new UserStandIn(address)));
@@ -116,10 +116,10 @@ export class ProtectionStandIn extends HostObject implements ProtectionPart {
   #without(addresses: readonly unknown[]): HostProtection {
     const state = this.#mayChange();
     if (state.warningOnly) throw new HostException('Editors cannot be removed from a warning-only protection.');
-    if (this.#desk.troubles.editorsStay) throw new HostException('You cannot remove yourself as an editor.');
+    if (this.#run.troubles.editorsStay) throw new HostException('You cannot remove yourself as an editor.');
     const gone = addresses.map((user) => (user instanceof UserStandIn ? user.address_ : String(user)));
     // The owner and whoever runs this can never be taken off.
-    const kept: readonly string[] = [people[owner], people[this.#desk.execution.seat]];
+    const kept: readonly string[] = [people[owner], people[this.#run.execution.seat]];
     state.editors = state.editors.filter((address) => kept.includes(address) || !gone.includes(address));
     return this.#changed();
   }
@@ -139,7 +139,7 @@ export class ProtectionStandIn extends HostObject implements ProtectionPart {
     return this.#changed();
   }
   canEdit(): boolean {
-    return mayPass(this.#state, this.#desk.execution.seat);
+    return mayPass(this.#state, this.#run.execution.seat);
   }
   // The file belongs to an account without a domain, where setDomainEdit throws.
   canDomainEdit(): boolean {
@@ -152,7 +152,7 @@ export class ProtectionStandIn extends HostObject implements ProtectionPart {
 
 const freeId = (sheet: SheetState): number => Math.max(0, ...sheet.protections.map(({ id }) => id)) + 1;
 
-function added(desk: Desk, sheet: SheetState, of: Pick<ProtectionState, 'kind' | 'area'>): ProtectionState {
+function added(run: ScriptRun, sheet: SheetState, of: Pick<ProtectionState, 'kind' | 'area'>): ProtectionState {
   const state: ProtectionState = {
     id: freeId(sheet),
     ...of,
@@ -162,14 +162,14 @@ function added(desk: Desk, sheet: SheetState, of: Pick<ProtectionState, 'kind' |
     editors: Object.values(people),
   };
   sheet.protections.push(state);
-  desk.book.restructure(sheet);
+  run.book.restructure(sheet);
   return state;
 }
 
 /** Another protection each time, over any there may be already. */
-export const protectRange = (desk: Desk, sheet: SheetState, area: Area): ProtectionState =>
-  added(desk, sheet, { kind: 'RANGE', area });
+export const protectRange = (run: ScriptRun, sheet: SheetState, area: Area): ProtectionState =>
+  added(run, sheet, { kind: 'RANGE', area });
 
 /** The sheet's one protection, there already or new. */
-export const protectSheet = (desk: Desk, sheet: SheetState): ProtectionState =>
-  sheet.protections.find(({ kind }) => kind === 'SHEET') ?? added(desk, sheet, { kind: 'SHEET', area: undefined });
+export const protectSheet = (run: ScriptRun, sheet: SheetState): ProtectionState =>
+  sheet.protections.find(({ kind }) => kind === 'SHEET') ?? added(run, sheet, { kind: 'SHEET', area: undefined });

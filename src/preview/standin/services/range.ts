@@ -11,9 +11,9 @@ import { dateOf, serialOf } from '../serial.ts';
 import type { CellState, SheetState } from '../sheetState.ts';
 import { type Content, isPlainText, readTyped } from '../typed.ts';
 import { borderStyles, wrapStrategies } from './constants.ts';
-import type { Desk } from './desk.ts';
 import { ProtectionStandIn, protectRange } from './protection.ts';
 import { ValidationStandIn } from './rules.ts';
+import type { ScriptRun } from './scriptRun.ts';
 import { SheetStandIn } from './sheet.ts';
 
 type HostRange = GoogleAppsScript.Spreadsheet.Range;
@@ -96,17 +96,17 @@ export class RangeStandIn extends HostObject implements RangePart {
   readonly kind_ = 'Range';
   readonly area_: Area;
   readonly sheet_: SheetState;
-  readonly #desk: Desk;
+  readonly #run: ScriptRun;
 
-  constructor(desk: Desk, sheet: SheetState, area: Area) {
+  constructor(run: ScriptRun, sheet: SheetState, area: Area) {
     super();
-    this.#desk = desk;
+    this.#run = run;
     this.sheet_ = sheet;
     this.area_ = area;
   }
 
   get #book(): Book {
-    return this.#desk.book;
+    return this.#run.book;
   }
   #self(): HostRange {
     return part<HostRange>(this);
@@ -137,7 +137,7 @@ export class RangeStandIn extends HostObject implements RangePart {
     return this.area_.column + this.area_.columns - 1;
   }
   getSheet(): HostSheet {
-    return part<HostSheet>(new SheetStandIn(this.#desk, this.sheet_));
+    return part<HostSheet>(new SheetStandIn(this.#run, this.sheet_));
   }
   getA1Notation(): string {
     return areaName(this.area_);
@@ -154,7 +154,7 @@ export class RangeStandIn extends HostObject implements RangePart {
       rows: aNumber(numRows, 'Range.offset'),
       columns: aNumber(numColumns, 'Range.offset'),
     };
-    return part<HostRange>(new RangeStandIn(this.#desk, this.sheet_, insideSheet(this.sheet_, area)));
+    return part<HostRange>(new RangeStandIn(this.#run, this.sheet_, insideSheet(this.sheet_, area)));
   }
   getCell(row: number, column: number): HostRange {
     if (row < 1 || row > this.area_.rows || column < 1 || column > this.area_.columns) {
@@ -186,7 +186,7 @@ export class RangeStandIn extends HostObject implements RangePart {
     const { content } = this.#book.cell(this.sheet_, row, column);
     if (content?.kind !== 'formula') return '';
     const text = localFormula(content.formula, this.#book.locale.decimalComma);
-    return this.#desk.troubles.quotesDropped ? text.replace(/'([A-Za-z]\w*)'!/g, '$1!') : text;
+    return this.#run.troubles.quotesDropped ? text.replace(/'([A-Za-z]\w*)'!/g, '$1!') : text;
   };
   readonly #state = (row: number, column: number): CellState => this.#book.cell(this.sheet_, row, column);
 
@@ -251,7 +251,7 @@ export class RangeStandIn extends HostObject implements RangePart {
   // Writing
 
   #mayEdit(): void {
-    refuseLocked(this.sheet_, this.area_, this.#desk.execution.seat);
+    refuseLocked(this.sheet_, this.area_, this.#run.execution.seat);
   }
 
   /** A block of values must have the shape of its range. */
@@ -276,7 +276,7 @@ export class RangeStandIn extends HostObject implements RangePart {
 
   #eachCell(change: (row: number, column: number, down: number, across: number) => void): HostRange {
     this.#mayEdit();
-    const { held } = this.#desk.execution;
+    const { held } = this.#run.execution;
     if (held) {
       held.push(() => this.#changeEach(change));
       return this.#self();
@@ -571,13 +571,13 @@ export class RangeStandIn extends HostObject implements RangePart {
     return this.sheet_.merges.some((merge) => overlaps(merge, this.area_));
   }
   activate(): HostRange {
-    Object.assign(this.#desk.selections[this.#desk.execution.seat], { sheet: this.sheet_.id, ...this.area_ });
-    this.#desk.activated(this.#desk.execution.seat);
+    Object.assign(this.#run.selections[this.#run.execution.seat], { sheet: this.sheet_.id, ...this.area_ });
+    this.#run.activated(this.#run.execution.seat);
     return this.#self();
   }
   protect(): HostProtection {
     return part<HostProtection>(
-      new ProtectionStandIn(this.#desk, this.sheet_, protectRange(this.#desk, this.sheet_, this.area_)),
+      new ProtectionStandIn(this.#run, this.sheet_, protectRange(this.#run, this.sheet_, this.area_)),
     );
   }
 }

@@ -3,8 +3,8 @@ import { HostException } from '../hostError.ts';
 import { aNumber, aText, HostObject, own, part } from '../hostObject.ts';
 import type { Condition, Rule, Validation } from '../sheetState.ts';
 import { booleanCriteria, validationCriteria } from './constants.ts';
-import type { Desk } from './desk.ts';
 import { RangeStandIn } from './range.ts';
+import type { ScriptRun } from './scriptRun.ts';
 
 type RuleBuilder = GoogleAppsScript.Spreadsheet.ConditionalFormatRuleBuilder;
 type HostRule = GoogleAppsScript.Spreadsheet.ConditionalFormatRule;
@@ -286,13 +286,13 @@ export class ValidationBuilderStandIn extends HostObject implements ValidationBu
 }
 
 /** The host's rule for each of ours, with its ranges. */
-export const rulesOf = (desk: Desk, sheet: number): RuleStandIn[] => {
-  const state = desk.book.sheet(sheet);
+export const rulesOf = (run: ScriptRun, sheet: number): RuleStandIn[] => {
+  const state = run.book.sheet(sheet);
   return state.rules.map(
     (rule) =>
       new RuleStandIn(
         rule,
-        rule.areas.map((area) => new RangeStandIn(desk, state, area)),
+        rule.areas.map((area) => new RangeStandIn(run, state, area)),
       ),
   );
 };

@@ -5,11 +5,11 @@ import { HostException } from '../hostError.ts';
 import { aNumber, aText, constantValue, HostObject, own, part } from '../hostObject.ts';
 import type { ProtectionState, SheetState } from '../sheetState.ts';
 import { protectionTypes } from './constants.ts';
-import type { Desk } from './desk.ts';
 import { addMetadata, type HostMetadata, metadataOf } from './metadata.ts';
 import { ProtectionStandIn, protectSheet } from './protection.ts';
 import { insideSheet, RangeStandIn } from './range.ts';
 import { RuleStandIn, rulesOf } from './rules.ts';
+import type { ScriptRun } from './scriptRun.ts';
 import { SpreadsheetStandIn } from './spreadsheet.ts';
 
 type HostSheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -76,21 +76,21 @@ type SheetPart = Pick<
 export class SheetStandIn extends HostObject implements SheetPart {
   readonly kind_ = 'Sheet';
   readonly sheet_: SheetState;
-  readonly #desk: Desk;
+  readonly #run: ScriptRun;
 
-  constructor(desk: Desk, sheet: SheetState) {
+  constructor(run: ScriptRun, sheet: SheetState) {
     super();
-    this.#desk = desk;
+    this.#run = run;
     this.sheet_ = sheet;
   }
   #self(): HostSheet {
     return part<HostSheet>(this);
   }
   #mayChange(): void {
-    refuseLockedSheet(this.sheet_, this.#desk.execution.seat);
+    refuseLockedSheet(this.sheet_, this.#run.execution.seat);
   }
   #changed(): HostSheet {
-    this.#desk.book.restructure(this.sheet_);
+    this.#run.book.restructure(this.sheet_);
     return this.#self();
   }
 
@@ -98,7 +98,7 @@ export class SheetStandIn extends HostObject implements SheetPart {
     return this.#live().name;
   }
   #live(): SheetState {
-    if (!this.#desk.book.sheets.includes(this.sheet_)) {
+    if (!this.#run.book.sheets.includes(this.sheet_)) {
       throw new HostException(`Sheet ${this.sheet_.id} not found`);
     }
     return this.sheet_;
@@ -107,17 +107,17 @@ export class SheetStandIn extends HostObject implements SheetPart {
     this.#mayChange();
     const text = aText(name, 'Sheet.setName');
     if (text.trim() === '' || text.length > 100) throw new HostException(`Invalid argument: ${text}`);
-    this.#desk.book.renameSheet(this.#live(), text);
+    this.#run.book.renameSheet(this.#live(), text);
     return this.#changed();
   }
   getSheetId(): GoogleAppsScript.Integer {
     return this.sheet_.id;
   }
   getIndex(): GoogleAppsScript.Integer {
-    return this.#desk.book.sheets.indexOf(this.sheet_) + 1;
+    return this.#run.book.sheets.indexOf(this.sheet_) + 1;
   }
   getParent(): HostSpreadsheet {
-    return part<HostSpreadsheet>(new SpreadsheetStandIn(this.#desk));
+    return part<HostSpreadsheet>(new SpreadsheetStandIn(this.#run));
   }
 
   getRange(rowOrName: number | string, column?: number, numRows = 1, numColumns = 1): HostRange {
@@ -127,7 +127,7 @@ export class SheetStandIn extends HostObject implements SheetPart {
       const area = readArea(rest, this.sheet_);
       const elsewhere = sheet !== undefined && sheet.toLowerCase() !== this.sheet_.name.toLowerCase();
       if (!area || elsewhere) throw new HostException('Range not found');
-      return part<HostRange>(new RangeStandIn(this.#desk, this.sheet_, insideSheet(this.sheet_, area)));
+      return part<HostRange>(new RangeStandIn(this.#run, this.sheet_, insideSheet(this.sheet_, area)));
     }
     const method = 'SpreadsheetApp.Sheet.getRange';
     const area = {
@@ -136,7 +136,7 @@ export class SheetStandIn extends HostObject implements SheetPart {
       rows: aNumber(numRows, method),
       columns: aNumber(numColumns, method),
     };
-    return part<HostRange>(new RangeStandIn(this.#desk, this.sheet_, insideSheet(this.sheet_, area)));
+    return part<HostRange>(new RangeStandIn(this.#run, this.sheet_, insideSheet(this.sheet_, area)));
   }
   getRangeList(a1Notations: string[]): GoogleAppsScript.Spreadsheet.RangeList {
     const ranges = a1Notations.map((name) => own(this.getRange(name), RangeStandIn, 'Sheet.getRangeList'));
@@ -147,10 +147,10 @@ export class SheetStandIn extends HostObject implements SheetPart {
     return this.getRange(1, 1, rows, Math.max(1, this.getLastColumn()));
   }
   getLastRow(): number {
-    return this.#desk.book.lastRow(this.#live());
+    return this.#run.book.lastRow(this.#live());
   }
   getLastColumn(): number {
-    return this.#desk.book.lastColumn(this.#live());
+    return this.#run.book.lastColumn(this.#live());
   }
   getMaxRows(): number {
     return this.#live().rows;
@@ -164,7 +164,7 @@ export class SheetStandIn extends HostObject implements SheetPart {
     const there = along === 'Rows' ? this.sheet_.rows : this.sheet_.columns;
     if (before < 1 || before > there + 1) throw new HostException('Those rows or columns are out of bounds.');
     if (aNumber(count, `Sheet.insert${along}`) < 1) throw new HostException('The number to insert must be at least 1.');
-    this.#desk.book[`insert${along}`](this.sheet_, before, count);
+    this.#run.book[`insert${along}`](this.sheet_, before, count);
   }
   insertRowsAfter(afterPosition: number, howMany: number): HostSheet {
     this.#insert('Rows', aNumber(afterPosition, 'Sheet.insertRowsAfter') + 1, howMany);
@@ -194,7 +194,7 @@ export class SheetStandIn extends HostObject implements SheetPart {
     if (first < 1 || count < 1 || first + count - 1 > there) {
       throw new HostException('Those rows or columns are out of bounds.');
     }
-    this.#desk.book[`delete${along}`](this.sheet_, first, count);
+    this.#run.book[`delete${along}`](this.sheet_, first, count);
   }
   deleteRows(rowPosition: number, howMany: number): void {
     this.#delete('Rows', aNumber(rowPosition, 'Sheet.deleteRows'), aNumber(howMany, 'Sheet.deleteRows'));
@@ -290,13 +290,13 @@ export class SheetStandIn extends HostObject implements SheetPart {
     this.#hide(this.sheet_.hiddenRows, rowIndex, numRows, this.sheet_.rows, false);
   }
   hideSheet(): HostSheet {
-    if (!this.#desk.book.sheets.some((other) => other !== this.sheet_ && !other.hidden)) {
+    if (!this.#run.book.sheets.some((other) => other !== this.sheet_ && !other.hidden)) {
       throw new HostException("You can't hide all the sheets in a document.");
     }
     this.sheet_.hidden = true;
     // Whoever had it in view is shown another sheet.
-    const next = this.#desk.book.sheets.find(({ hidden }) => !hidden);
-    for (const selection of Object.values(this.#desk.selections)) {
+    const next = this.#run.book.sheets.find(({ hidden }) => !hidden);
+    for (const selection of Object.values(this.#run.selections)) {
       if (selection.sheet !== this.sheet_.id || next === undefined) continue;
       Object.assign(selection, { sheet: next.id, row: 1, column: 1, rows: 1, columns: 1 });
     }
@@ -311,7 +311,7 @@ export class SheetStandIn extends HostObject implements SheetPart {
   }
 
   getConditionalFormatRules(): HostRule[] {
-    return rulesOf(this.#desk, this.sheet_.id).map((rule) => part<HostRule>(rule));
+    return rulesOf(this.#run, this.sheet_.id).map((rule) => part<HostRule>(rule));
   }
   setConditionalFormatRules(rules: HostRule[]): void {
     if (!Array.isArray(rules)) {
@@ -331,13 +331,13 @@ export class SheetStandIn extends HostObject implements SheetPart {
   }
 
   protect(): HostProtection {
-    return part<HostProtection>(new ProtectionStandIn(this.#desk, this.sheet_, protectSheet(this.#desk, this.sheet_)));
+    return part<HostProtection>(new ProtectionStandIn(this.#run, this.sheet_, protectSheet(this.#run, this.sheet_)));
   }
   getProtections(type: GoogleAppsScript.Spreadsheet.ProtectionType): HostProtection[] {
     const kind: ProtectionState['kind'] = constantValue(type, protectionTypes, 'Sheet.getProtections');
     return this.sheet_.protections
       .filter((protection) => protection.kind === kind)
-      .map((state) => part<HostProtection>(new ProtectionStandIn(this.#desk, this.sheet_, state)));
+      .map((state) => part<HostProtection>(new ProtectionStandIn(this.#run, this.sheet_, state)));
   }
 
   // None of these can be made here, so a sheet has none.
@@ -357,14 +357,14 @@ export class SheetStandIn extends HostObject implements SheetPart {
 
   activate(): HostSheet {
     if (this.sheet_.hidden) this.showSheet();
-    Object.assign(this.#desk.selections[this.#desk.execution.seat], {
+    Object.assign(this.#run.selections[this.#run.execution.seat], {
       sheet: this.sheet_.id,
       row: 1,
       column: 1,
       rows: 1,
       columns: 1,
     });
-    this.#desk.activated(this.#desk.execution.seat);
+    this.#run.activated(this.#run.execution.seat);
     return this.#self();
   }
   setTabColor(color: string | null): HostSheet {
@@ -378,8 +378,8 @@ export class SheetStandIn extends HostObject implements SheetPart {
 
   #whole(): RangeStandIn {
     const area = { row: 1, column: 1, rows: this.sheet_.rows, columns: this.sheet_.columns };
-    refuseLocked(this.sheet_, area, this.#desk.execution.seat);
-    return new RangeStandIn(this.#desk, this.sheet_, area);
+    refuseLocked(this.sheet_, area, this.#run.execution.seat);
+    return new RangeStandIn(this.#run, this.sheet_, area);
   }
   clear(options?: { contentsOnly?: boolean | undefined; formatOnly?: boolean | undefined }): HostSheet {
     this.#whole().clear(options);
@@ -399,7 +399,7 @@ export class SheetStandIn extends HostObject implements SheetPart {
   /** Into this workbook only: no other can be opened here. Cells come along, and marks unless the host loses them. */
   copyTo(spreadsheet: HostSpreadsheet): HostSheet {
     own(spreadsheet, SpreadsheetStandIn, 'Sheet.copyTo');
-    const { book, troubles } = this.#desk;
+    const { book, troubles } = this.#run;
     const source = this.#live();
     let name = `Copy of ${source.name}`;
     for (let number = 2; book.sheetNamed(name); number += 1) name = `Copy of ${source.name} ${number}`;
@@ -410,7 +410,7 @@ export class SheetStandIn extends HostObject implements SheetPart {
       if (content) book.setContent(made, rowOf(key), columnOf(key), content);
     }
     if (!troubles.tagsLostInCopies) made.metadata.push(...source.metadata.map((entry) => ({ ...entry })));
-    return part<HostSheet>(new SheetStandIn(this.#desk, made));
+    return part<HostSheet>(new SheetStandIn(this.#run, made));
   }
 
   addDeveloperMetadata(key: string, valueOrVisibility?: unknown, visibility?: unknown): HostSheet {

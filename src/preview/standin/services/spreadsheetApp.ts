@@ -8,8 +8,8 @@ import {
   validationCriteria,
   wrapStrategies,
 } from './constants.ts';
-import type { Desk } from './desk.ts';
 import { RuleBuilderStandIn, ValidationBuilderStandIn } from './rules.ts';
+import type { ScriptRun } from './scriptRun.ts';
 import { SpreadsheetStandIn } from './spreadsheet.ts';
 import { UiStandIn } from './ui.ts';
 
@@ -43,12 +43,12 @@ export class SpreadsheetAppStandIn extends HostObject implements AppPart {
   readonly DataValidationCriteria = new Names(validationCriteria);
   readonly WrapStrategy = new Names(wrapStrategies);
   readonly BorderStyle = new Names(borderStyles);
-  readonly #desk: Desk;
+  readonly #run: ScriptRun;
   readonly #spreadsheet: SpreadsheetStandIn;
-  constructor(desk: Desk) {
+  constructor(run: ScriptRun) {
     super();
-    this.#desk = desk;
-    this.#spreadsheet = new SpreadsheetStandIn(desk);
+    this.#run = run;
+    this.#spreadsheet = new SpreadsheetStandIn(run);
   }
   getActiveSpreadsheet(): GoogleAppsScript.Spreadsheet.Spreadsheet {
     return part<GoogleAppsScript.Spreadsheet.Spreadsheet>(this.#spreadsheet);
@@ -63,10 +63,10 @@ export class SpreadsheetAppStandIn extends HostObject implements AppPart {
     return this.#spreadsheet.getActiveRange();
   }
   getUi(): GoogleAppsScript.Base.Ui {
-    return part<GoogleAppsScript.Base.Ui>(new UiStandIn(this.#desk));
+    return part<GoogleAppsScript.Base.Ui>(new UiStandIn(this.#run));
   }
   flush(): void {
-    this.#desk.book.settle();
+    this.#run.book.settle();
   }
   newConditionalFormatRule(): GoogleAppsScript.Spreadsheet.ConditionalFormatRuleBuilder {
     return part<GoogleAppsScript.Spreadsheet.ConditionalFormatRuleBuilder>(new RuleBuilderStandIn());

@@ -1,6 +1,6 @@
 import { HostException } from '../hostError.ts';
 import { aNumber, aText, HostObject } from '../hostObject.ts';
-import type { Desk } from './desk.ts';
+import type { ScriptRun } from './scriptRun.ts';
 
 /** What outlives a run: properties, cache and lock of the file. */
 export interface Stores {
@@ -69,84 +69,84 @@ class Properties extends HostObject implements GoogleAppsScript.Properties.Prope
 
 export class PropertiesServiceStandIn extends HostObject {
   readonly kind_ = 'PropertiesService';
-  readonly #desk: Desk;
-  constructor(desk: Desk) {
+  readonly #run: ScriptRun;
+  constructor(run: ScriptRun) {
     super();
-    this.#desk = desk;
+    this.#run = run;
   }
   getDocumentProperties(): Properties {
-    return new Properties(this.#desk.stores.properties.document);
+    return new Properties(this.#run.stores.properties.document);
   }
   getScriptProperties(): Properties {
-    return new Properties(this.#desk.stores.properties.script);
+    return new Properties(this.#run.stores.properties.script);
   }
   getUserProperties(): Properties {
-    const { mode, seat } = this.#desk.execution;
+    const { mode, seat } = this.#run.execution;
     // A function in a cell sees the owner's.
-    return new Properties(this.#desk.stores.properties[mode === 'CUSTOM_FUNCTION' ? 'teacher' : seat]);
+    return new Properties(this.#run.stores.properties[mode === 'CUSTOM_FUNCTION' ? 'teacher' : seat]);
   }
 }
 
 class Cache extends HostObject implements Pick<GoogleAppsScript.Cache.Cache, 'get' | 'put' | 'remove'> {
   readonly kind_ = 'Cache';
-  readonly #desk: Desk;
+  readonly #run: ScriptRun;
   readonly #prefix: string;
-  constructor(desk: Desk, prefix: string) {
+  constructor(run: ScriptRun, prefix: string) {
     super();
-    this.#desk = desk;
+    this.#run = run;
     this.#prefix = prefix;
   }
   get(key: string): string | null {
-    const found = this.#desk.stores.cache.get(this.#prefix + key);
-    return found && found.until > this.#desk.book.clock().getTime() ? found.value : null;
+    const found = this.#run.stores.cache.get(this.#prefix + key);
+    return found && found.until > this.#run.book.clock().getTime() ? found.value : null;
   }
   put(key: string, value: string, expirationInSeconds = 600): void {
     if (key.length > 250) throw new HostException('Argument too large: key');
     const text = aText(value, 'CacheService.Cache.put');
     if (bytes(text) > 100 * 1024) throw new HostException('Argument too large: value');
     const seconds = Math.min(aNumber(expirationInSeconds, 'CacheService.Cache.put'), 21_600);
-    const until = this.#desk.book.clock().getTime() + seconds * 1000;
-    this.#desk.stores.cache.set(this.#prefix + key, { value: text, until });
-    const oldest = this.#desk.stores.cache.keys().next().value;
-    if (this.#desk.stores.cache.size > 1000 && oldest !== undefined) this.#desk.stores.cache.delete(oldest);
+    const until = this.#run.book.clock().getTime() + seconds * 1000;
+    this.#run.stores.cache.set(this.#prefix + key, { value: text, until });
+    const oldest = this.#run.stores.cache.keys().next().value;
+    if (this.#run.stores.cache.size > 1000 && oldest !== undefined) this.#run.stores.cache.delete(oldest);
   }
   remove(key: string): void {
-    this.#desk.stores.cache.delete(this.#prefix + key);
+    this.#run.stores.cache.delete(this.#prefix + key);
   }
 }
 
 export class CacheServiceStandIn extends HostObject {
   readonly kind_ = 'CacheService';
-  readonly #desk: Desk;
-  constructor(desk: Desk) {
+  readonly #run: ScriptRun;
+  constructor(run: ScriptRun) {
     super();
-    this.#desk = desk;
+    this.#run = run;
   }
   getDocumentCache(): Cache {
-    return new Cache(this.#desk, 'document:');
+    return new Cache(this.#run, 'document:');
   }
   getScriptCache(): Cache {
-    return new Cache(this.#desk, 'script:');
+    return new Cache(this.#run, 'script:');
   }
   getUserCache(): Cache {
-    return new Cache(this.#desk, `${this.#desk.execution.seat}:`);
+    return new Cache(this.#run, `${this.#run.execution.seat}:`);
   }
 }
 
 class Lock extends HostObject implements GoogleAppsScript.Lock.Lock {
   readonly kind_ = 'Lock';
-  readonly #desk: Desk;
+  readonly #run: ScriptRun;
   #held = false;
-  constructor(desk: Desk) {
+  constructor(run: ScriptRun) {
     super();
-    this.#desk = desk;
+    this.#run = run;
   }
   hasLock(): boolean {
     return this.#held;
   }
   tryLock(timeoutInMillis: number): boolean {
     const patience = aNumber(timeoutInMillis, 'LockService.Lock.tryLock');
-    const { lockedByOther, heldByOthers } = this.#desk.stores;
+    const { lockedByOther, heldByOthers } = this.#run.stores;
     if (!this.#held && !lockedByOther) this.#held = heldByOthers() <= patience;
     return this.#held;
   }
@@ -161,18 +161,18 @@ class Lock extends HostObject implements GoogleAppsScript.Lock.Lock {
 
 export class LockServiceStandIn extends HostObject {
   readonly kind_ = 'LockService';
-  readonly #desk: Desk;
-  constructor(desk: Desk) {
+  readonly #run: ScriptRun;
+  constructor(run: ScriptRun) {
     super();
-    this.#desk = desk;
+    this.#run = run;
   }
   getDocumentLock(): Lock {
-    return new Lock(this.#desk);
+    return new Lock(this.#run);
   }
   getScriptLock(): Lock {
-    return new Lock(this.#desk);
+    return new Lock(this.#run);
   }
   getUserLock(): Lock {
-    return new Lock(this.#desk);
+    return new Lock(this.#run);
   }
 }

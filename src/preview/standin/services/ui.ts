@@ -3,8 +3,8 @@ import { HostException } from '../hostError.ts';
 import { aText, HostObject, own, part } from '../hostObject.ts';
 import { servedHtml } from '../servedHtml.ts';
 import { buttonSets, buttons } from './constants.ts';
-import type { Desk } from './desk.ts';
 import { HtmlOutputStandIn } from './html.ts';
+import type { ScriptRun } from './scriptRun.ts';
 
 type HostUi = GoogleAppsScript.Base.Ui;
 type HostMenu = GoogleAppsScript.Base.Menu;
@@ -16,28 +16,28 @@ export class UiStandIn
   readonly kind_ = 'Ui';
   readonly ButtonSet = new Choices(buttonSets);
   readonly Button = new Choices(buttons);
-  readonly #desk: Desk;
-  constructor(desk: Desk) {
+  readonly #run: ScriptRun;
+  constructor(run: ScriptRun) {
     super();
-    this.#desk = desk;
+    this.#run = run;
   }
   createMenu(caption: string): HostMenu {
-    return part<HostMenu>(new MenuStandIn(this.#desk, aText(caption, 'Ui.createMenu')));
+    return part<HostMenu>(new MenuStandIn(this.#run, aText(caption, 'Ui.createMenu')));
   }
   createAddonMenu(): HostMenu {
-    return part<HostMenu>(new MenuStandIn(this.#desk, this.#desk.book.name));
+    return part<HostMenu>(new MenuStandIn(this.#run, this.#run.book.name));
   }
   showSidebar(userInterface: GoogleAppsScript.HTML.HtmlOutput): void {
     const output = own(userInterface, HtmlOutputStandIn, 'Ui.showSidebar');
-    this.#desk.execution.panel = {
+    this.#run.execution.panel = {
       kind: 'sidebar',
-      title: output.title_ || this.#desk.book.name,
+      title: output.title_ || this.#run.book.name,
       html: servedHtml(output.content_),
     };
   }
   showModalDialog(userInterface: object, title: string): void {
     const output = own(userInterface, HtmlOutputStandIn, 'Ui.showModalDialog');
-    this.#desk.execution.panel = {
+    this.#run.execution.panel = {
       kind: 'dialog',
       title: aText(title, 'Ui.showModalDialog'),
       html: servedHtml(output.content_),
@@ -48,7 +48,7 @@ export class UiStandIn
   /** Nobody is there to choose while a script runs here: the message is shown in passing, and the answer is OK. */
   alert(titleOrPrompt: string, promptOrButtons?: unknown): unknown {
     const prompt = typeof promptOrButtons === 'string' ? promptOrButtons : titleOrPrompt;
-    this.#desk.toast(prompt, typeof promptOrButtons === 'string' ? titleOrPrompt : '');
+    this.#run.toast(prompt, typeof promptOrButtons === 'string' ? titleOrPrompt : '');
     return buttons.OK;
   }
 }
@@ -63,12 +63,12 @@ class Choices extends HostObject {
 
 class MenuStandIn extends HostObject implements HostMenu {
   readonly kind_ = 'Menu';
-  readonly #desk: Desk;
+  readonly #run: ScriptRun;
   readonly #title: string;
   readonly #items: MenuView['items'][number][] = [];
-  constructor(desk: Desk, title: string) {
+  constructor(run: ScriptRun, title: string) {
     super();
-    this.#desk = desk;
+    this.#run = run;
     this.#title = title;
   }
   addItem(caption: string, functionName: string): HostMenu {
@@ -84,6 +84,6 @@ class MenuStandIn extends HostObject implements HostMenu {
   }
   /** One menu for each name; a later one takes its place. */
   addToUi(): void {
-    this.#desk.menus[this.#desk.execution.seat].set(this.#title, { title: this.#title, items: [...this.#items] });
+    this.#run.menus[this.#run.execution.seat].set(this.#title, { title: this.#title, items: [...this.#items] });
   }
 }

@@ -13,7 +13,7 @@ export interface Selection {
 }
 
 /** What the services of one run work on. */
-export interface Desk {
+export interface ScriptRun {
   readonly book: Book;
   readonly execution: Execution;
   readonly selections: Readonly<Record<Seat, Selection>>;
