@@ -52,7 +52,8 @@ export const closeClass = (
     const noted = first && days.length > 0 ? yield* noteDays(file, book, days) : undefined;
     if (noted?.ok === false) return noted;
     const rows = noted?.value.cells ?? [];
-    const cells = [...line, ...rows];
+    // The line of the Plan last: while it does not stand there, the next press notes the rest of the row.
+    const cells = [...rows, ...line];
     if (cells.length > 0) {
       const seen = seenOf(sheet, ...(rows.length > 0 ? [noted?.value.sheet] : []));
       const written = yield* writeCells(file, {
