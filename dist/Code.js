@@ -5,7 +5,7 @@ var Labrow = (() => {
 	// The host loads this file at every call of a cell function, and a call needs few of the parts. Each is a function that
 	// is run when it is first asked for, and sees nothing but the host and, by part(name), what other parts give.
 	const parts = {
-// Part base: chemistry/atomsKey, errors/result, errors/quoted, measurement/finite, measurement/quantity, chemistry/elementTable.generated and 62 more
+// Part base: chemistry/atomsKey, errors/result, errors/quoted, measurement/finite, measurement/quantity, chemistry/elementTable.generated and 63 more
 "base"(part) {
 // From chemistry
 function atomsKey({ atoms }) { return atoms.map(({ element, count }) => `${element}${count}`).sort().join(" "); }
@@ -362,6 +362,22 @@ function assembled({ text, units, charge }) {
 	return { text, units, charge, atoms: atomsOfUnits(units), hydrate: waters > 0 ? { count: waters } : void 0 };
 }
 function anhydrousAtoms({ units }) { return atomsOfUnits(units.filter((unit, index) => index === 0 || !isWater(unit))); }
+
+var hides = [
+	["H225", ["H226"]], ["H314", ["H318", "H315", "H319"]], ["H318", ["H319"]], ["H410", ["H400", "H411", "H412"]],
+	["H411", ["H412"]], ["H271", ["H272", "H272/3"]], ["H272", ["H272/3"]], ["H300", ["H301", "H302"]], ["H301", ["H302"]],
+	["H310", ["H311", "H312"]], ["H311", ["H312"]], ["H330", ["H331", "H332"]], ["H331", ["H332"]], ["H340", ["H341"]],
+	["H350", ["H350i", "H351"]], ["H350i", ["H351"]],
+	["H360FD", ["H360", "H360D", "H360Df", "H360F", "H361", "H361d", "H361f"]], ["H360Df", ["H360D", "H361f"]],
+	["H360D", ["H361d"]], ["H360F", ["H361f"]], ["H370", ["H371"]], ["H372", ["H373"]]
+];
+function hiddenBy(codes) {
+	const hidden = new Set();
+	for (const [strict, weaker] of hides) {
+		if (codes.has(strict) && !hidden.has(strict)) for (const code of weaker) hidden.add(code);
+	}
+	return hidden;
+}
 
 var cationList = "H+ Li+ Na+ K+ Rb+ Cs+ Ag+ Cu+ NH4+ Be^2+ Mg^2+ Ca^2+ Sr^2+ Ba^2+ Zn^2+ Cd^2+ Fe^2+ Fe^3+ Co^2+ Co^3+ Ni^2+ Cu^2+ Mn^2+ Cr^2+ Cr^3+ Al^3+ Ga^3+ Sc^3+ Bi^3+ La^3+ Ce^3+ Ce^4+ Sn^2+ Sn^4+ Pb^2+ Hg^2+ Pd^2+ Pt^2+ Au^3+ V^2+ V^3+ Ti^3+ Th^4+ H3O+";
 var anionList = "C6H5O7^3- HC8H4O4- HC4H4O6- C6H5COO- C4H4O6^2- Fe(CN)6^3- Fe(CN)6^4- B4O7^2- S2O8^2- S4O6^2- C2H5COO- Cr2O7^2- B(OH)4- Al(OH)4- H2PO4- CH3COO- HC2O4- HSO4- HPO4^2- C2O4^2- ClO4- IO4- MnO4- HCO3- HSO3- S2O3^2- SO4^2- CrO4^2- MnO4^2- PO4^3- AsO4^3- BF4- MoO4^2- WO4^2- SeO4^2- NO3- ClO3- BrO3- IO3- HCOO- SO3^2- CO3^2- SiO3^2- PO3^3- BO3^3- VO3- SeO3^2- NO2- ClO2- SCN- N3- HO2- OH- ClO- BrO- CN- HS- O2^2- F- Cl- Br- I- S^2- O^2-";
@@ -2135,11 +2151,11 @@ function percentError({ measured, accepted, signed = false }) {
 	return finite(percent(signed ? difference : Math.abs(difference)), "measured");
 }
 
-return { atomsKey, success, failure, quoted, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elementBySymbol, allElements, elementOf, relativeMass, molarMass, composition, notAboveZero, belowZero, density, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, strongAcids, weakElectrolytes, atomsOfUnits, isWater, anhydrousAtoms, ions, notASolutionDensity, notALine, massPercentOfDensity, isBlank, readFormula, notAShare, pureShare, molarity, namedIon, reagentMolarity, soluteMass, wasteOf, filledText, asCell, computed, patternOnUse, restAfter, scanNumber, readNumber, numberFromScan, numberOfOtherMark, longestUnit, unitNamed, readQuantity, withPower, unitNotKnown, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, comparedValues, glassware, percentError };
+return { atomsKey, success, failure, quoted, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elementBySymbol, allElements, elementOf, relativeMass, molarMass, composition, notAboveZero, belowZero, density, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, strongAcids, weakElectrolytes, atomsOfUnits, isWater, anhydrousAtoms, hiddenBy, ions, notASolutionDensity, notALine, massPercentOfDensity, isBlank, readFormula, notAShare, pureShare, molarity, namedIon, reagentMolarity, soluteMass, wasteOf, filledText, asCell, computed, patternOnUse, restAfter, scanNumber, readNumber, numberFromScan, numberOfOtherMark, longestUnit, unitNamed, readQuantity, withPower, unitNotKnown, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, comparedValues, glassware, percentError };
 },
 // Part chemistry/cautions: chemistry/cautionTexts, chemistry/pictogramsOf, chemistry/cautionList.generated, chemistry/listedHazards, chemistry/substancesListed
 "chemistry/cautions"(part) {
-const { failure, molarMass, notAShare, readFormula, success, wasteOf } = part("base");
+const { failure, hiddenBy, molarMass, notAShare, readFormula, success, wasteOf } = part("base");
 
 // From chemistry
 var adviceTexts = {
@@ -2666,19 +2682,9 @@ function formulaMass(formula) {
 function sentence(words) { return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`; }
 function bareCode(code2) { return code2.replace("/3", ""); }
 function codeList(holding) { return Array.from(new Set(holding.map(({ code: code2 }) => `${bareCode(code2)} (${codeTexts()[code2]?.means ?? ""})`))).join(", "); }
-var hides = [
-	["H225", ["H226"]], ["H314", ["H318", "H315", "H319"]], ["H318", ["H319"]], ["H410", ["H400", "H411", "H412"]],
-	["H411", ["H412"]], ["H271", ["H272", "H272/3"]], ["H272", ["H272/3"]], ["H300", ["H301", "H302"]], ["H301", ["H302"]],
-	["H310", ["H311", "H312"]], ["H311", ["H312"]], ["H330", ["H331", "H332"]], ["H331", ["H332"]], ["H340", ["H341"]],
-	["H350", ["H350i", "H351"]], ["H350i", ["H351"]],
-	["H360FD", ["H360", "H360D", "H360Df", "H360F", "H361", "H361d", "H361f"]], ["H360Df", ["H360D", "H361f"]],
-	["H360D", ["H361d"]], ["H360F", ["H361f"]], ["H370", ["H371"]], ["H372", ["H373"]]
-];
 function tidied(all) {
 	const codes = new Set(all.map(({ code: code2 }) => code2));
-	for (const [strict, weaker] of hides) {
-		if (codes.has(strict)) for (const code2 of weaker) codes.delete(code2);
-	}
+	for (const code2 of hiddenBy(codes)) codes.delete(code2);
 	return Array.from(codes).map((code2) => ({
 		code: code2, confidence: all.find((one) => one.code === code2)?.confidence ?? "m"
 	}));
@@ -3017,8 +3023,7 @@ var slipTexts = {
 		ask: "Each flask dilutes the one before. Do the factors add up or multiply?"
 	},
 	"other-given-used": {
-		fits: "the result from another of your numbers",
-		ask: "Which solution is this row about, and which numbers belong to it?"
+		fits: "the result from another of your numbers", ask: "Which of your numbers belong in this row?"
 	},
 	"ion-count-ignored": {
 		fits: "the molarity of the whole salt", ask: "How many of this ion does one formula unit give?"
@@ -3145,7 +3150,7 @@ var remarks = {
 	needsRow: "Fill in “{row}” first. This row uses it.", lookFirst: "Check “{row}” first. This row uses it.",
 	waitForRow: "Wait before you do this. Check “{row}” first.",
 	waitForTick: "Wait before you do this. Check “{row}” first: read the cautions, then answer there.",
-	farFromTarget: "Not yet. Check it once more.", severalFit: "Your value matches more than one result: {fits}. {ask}",
+	farFromTarget: "Not yet. Check it once more.", severalFit: "Things to check: {ask}",
 	oneFits: "Your value matches {fits}. {ask}"
 };
 var unreadableTexts = {
@@ -3183,14 +3188,14 @@ function slipWords(id, wordings) {
 	const own = wordings.find((wording) => text.in?.[wording]);
 	return (own && text.in?.[own]) ?? text;
 }
+var mostLettersOfSeveral = 138;
 function slipsText(slips, wordings, { asks = {}, isBrief = false }) {
 	const texts = slips.map((id) => ({ ...slipWords(id, wordings), ...asks[id] === void 0 ? {} : { ask: asks[id] } }));
 	const questions = [...new Set(texts.map(({ ask }) => ask))];
 	if (isBrief) return questions.length === 1 ? questions[0] ?? "" : remarks.notYetBrief;
-	const fits = [...new Set(texts.map((text) => text.fits))];
-	return filled(fits.length === 1 ? remarks.oneFits : remarks.severalFit, {
-		fits: fits.join(", or "), ask: questions.join(" ")
-	});
+	const [{ fits = "" } = {}] = texts;
+	if (questions.length === 1) return filled(remarks.oneFits, { fits, ask: questions[0] ?? "" });
+	return questions.map((_, last) => filled(remarks.severalFit, { ask: questions.slice(0, last + 1).join(" ") })).reduce((asked, more) => more.length > mostLettersOfSeveral ? asked : more);
 }
 function askedWords(asked) { return ("decimals" in asked ? decimalWords[asked.decimals] : figureWords[asked.figures]) ?? remarks.figuresAsked; }
 function unitQuestion(text, unit) { return unit === "" ? remarks.unitNone : filled(text, { unit }); }
@@ -4423,7 +4428,7 @@ const { adviceTexts, cautionTexts, cautions } = part("chemistry/cautions");
 const { fillQuantity, fitsSlip, isQuantityName, judgeEntry, plainName, quantities } = part("lesson");
 const { feedbackText, filled, readEntry } = part("lab/judging/readEntry");
 const { badGiven, badSetting, badStep, checkHeadings, closedRow, remarks, spanOver, stepTolerance, tenTo, unreadableTexts } = part("lab/texts/feedback");
-const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, patternOnUse, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
+const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, hiddenBy, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, patternOnUse, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
 
 // From lab/texts
 var exitTexts = {
@@ -4999,41 +5004,42 @@ var tickTexts = {
 	solid: "solid",
 	inBottle: function(share) { return `${share} in the bottle`; },
 	noSignal: "no signal word known",
-	notClassified: "not classified, still take care",
-	notKnown: "not fully known, treat as harmful",
+	notClassified: "handle with care",
+	notKnown: "treat as harmful",
 	unlisted: "not in our list, treat as harmful",
 	and: " and ",
+	or: " or ",
 	staffOnlyForm: "staff only",
-	deferring: "Unsure? Ask your teacher; the safety data sheet decides.",
+	deferring: "Ask your teacher; the safety data sheet decides.",
+	moreAbove: "More at the top.",
 	readSheetFirst: "Touch nothing until your teacher has read its safety data sheet.",
 	wear: { eyes: "Wear goggles.", hands: "Wear goggles and gloves.", all: "Wear goggles, gloves, lab coat." },
 	acidToWater: "Acid into water, never the reverse.",
 	heatOfSolution: "Dissolve it slowly in cold water.",
 	neverWithAcid: "Never mix it with acid.",
 	noFlames: "No flames near it.",
-	awayFromFuel: "Keep it from paper and anything that burns.",
-	hood: "Work in the fume hood.",
-	drain: "Leftovers: waste beaker, then the drain with plenty of water.",
-	beaker: "Leftovers, rinsings too: waste beaker, never the drain.",
-	metalBeaker: function(metal) { return `Leftovers, rinsings too: ${metal} waste beaker, never the drain.`; }
+	awayFromFuel: "Keep it from anything that burns.",
+	hood: "Use the fume hood.",
+	drain: "Leftovers: waste beaker, then drain with plenty of water.",
+	beaker: "Leftovers, rinsings: waste beaker, never the drain.",
+	metalBeaker: function(metal) { return `Leftovers, rinsings: ${metal} waste beaker, never the drain.`; }
 };
 var shortEffects = {
 	H225: "catches fire very easily", H226: "catches fire", H271: "makes things burn or explode",
-	H272: "makes fires burn more strongly", H290: "corrodes metal", H300: "deadly if swallowed",
-	H301: "poisonous if swallowed", H302: "harmful if swallowed", H310: "deadly through the skin",
-	H311: "poisonous through the skin", H312: "harmful through the skin", H314: "burns skin and eyes",
-	H315: "irritates skin", H317: "can start a skin allergy", H318: "damages eyes permanently", H319: "irritates eyes",
-	H330: "deadly if breathed in", H331: "poisonous if breathed in", H332: "harmful if breathed in",
-	H334: "can start asthma", H335: "irritates the airways", H336: "makes you sleepy", H340: "damages inherited genes",
-	H341: "may damage inherited genes", H350: "causes cancer", H350i: "causes cancer if breathed in",
-	H351: "may cause cancer", H360: "harms fertility or unborn children", H360D: "harms unborn children",
-	H360Df: "harms unborn children", H360F: "harms fertility", H360FD: "harms fertility and unborn children",
-	H361: "may harm fertility or unborn children", H361d: "may harm unborn children", H361f: "may harm fertility",
-	H362: "may harm breast-fed children", H370: "damages organs", H371: "may damage organs",
-	H372: "damages organs over time", H373: "may damage organs over time", H400: "poisons life in water",
+	H272: "makes fires worse", H290: "corrodes metal", H300: "deadly if|swallowed", H301: "poisonous if|swallowed",
+	H302: "harmful if|swallowed", H310: "deadly if|on skin", H311: "poisonous if|on skin", H312: "harmful if|on skin",
+	H314: "burns|skin|eyes", H315: "irritates|skin", H317: "can start|skin allergy", H318: "can blind you",
+	H319: "irritates|eyes", H330: "deadly if|breathed in", H331: "poisonous if|breathed in",
+	H332: "harmful if|breathed in", H334: "can start|asthma", H335: "irritates|airways", H336: "makes you sleepy",
+	H340: "damages|genes", H341: "may damage|genes", H350: "causes cancer", H350i: "causes cancer if breathed in",
+	H351: "may cause cancer", H360: "damages|fertility|unborn babies", H360D: "damages|unborn babies",
+	H360Df: "damages|unborn babies|fertility", H360F: "damages|fertility", H360FD: "damages|fertility|unborn babies",
+	H361: "may damage|fertility|unborn babies", H361d: "may damage|unborn babies", H361f: "may damage|fertility",
+	H362: "may harm|breast-fed babies", H370: "damages|organs", H371: "may damage|organs",
+	H372: "damages|organs over time", H373: "may damage|organs over time", H400: "poisons life in water",
 	H410: "poisons life in water", H411: "poisons life in water", H412: "harms life in water",
-	EUH031: "poisonous gas with acid", EUH032: "very poisonous gas with acid", EUH066: "dries skin",
-	EUH071: "burns the airways"
+	EUH031: "makes poisonous gas with acid", EUH032: "makes very poisonous gas with acid", EUH066: "dries skin",
+	EUH071: "burns|airways"
 };
 var tickHints = [
 	"Who might be hurt at the bench, and by what?", "Each line says what the substance can do, and what to do about it.",
@@ -6648,8 +6654,11 @@ function keptFromStudents({ codes, statements }, isSolution) {
 	);
 }
 
-var mostCautionWords = 52;
-var mostCautionLetters = 244;
+var mostCautionWords = 54;
+var mostLines = 10;
+var lineHolds = 317;
+var narrow = /[fijlrtI,.:;’()]/g;
+var wide = /[mwMWCDGHNOQRU]/g;
 function cautionWords({ studentsDilute, ...handling }) {
 	const { substance, givens } = handling;
 	const formula = readFormula(givens[substance.formula]);
@@ -6657,69 +6666,111 @@ function cautionWords({ studentsDilute, ...handling }) {
 	if (!formula.ok) return [...maker, tickTexts.noFormula].join("\n");
 	const forms = handledForms({ ...handling, formula: formula.value });
 	const isUnlisted = forms.some(({ cautions: cautions2 }) => cautions2.listing === "unlisted");
-	const linesWith = (nameLength) => toldAlike(forms.map((form, place) => lineOf2(form, { written: place === 0 ? formula.value.text : "", nameLength })));
-	let lines2 = linesWith(mostWordsOfName);
-	let shown2 = lines2.map(({ effects }) => effects.slice(0, 1));
-	const doing = [];
-	let parting = "\n";
-	const told2 = () => [
+	const before = tickTexts.readFirst(tickTexts.answer(String(givens[substance.formula] ?? "").trim()));
+	const told2 = (lines2, { parting, doing: doing2, isAll }) => [
 		...maker,
-		lines2.map((line, place) => sentences(line, shown2[place] ?? [])).join(parting),
+		...lines2.map(sentences),
 		...isUnlisted ? [tickTexts.readSheetFirst] : [],
 		// In one paragraph: each line of its own would leave part of a line empty.
 		[
-			tickTexts.wear[wearFor(forms)], ...careFor(forms).map((care) => tickTexts[care]), ...doing, wasteFor(forms),
-			tickTexts.deferring
+			...isAll ? [] : [tickTexts.moreAbove], tickTexts.wear[wearFor(forms)],
+			...careFor(forms).map((care) => tickTexts[care]), ...doing2, wasteFor(forms), tickTexts.deferring
 		].join(" ")
-	].join("\n");
-	const isLong = () => wordsIn(told2()) > mostCautionWords || told2().length > mostCautionLetters;
-	if (isLong()) {
-		lines2 = linesWith(0);
-		shown2 = lines2.map(({ effects }, place) => place === 0 ? effects.slice(0, 1) : []);
+	].join(parting);
+	const fits = (text) => wordsIn(text) <= mostCautionWords && linesOf(`${before}
+${text}`) <= mostLines;
+	const all = forms.map((_, place) => codesOfForm(forms, place, false));
+	const news = forms.map((_, place) => codesOfForm(forms, place, true));
+	const linesWith = (codes, nameLength) => toldAlike(
+		forms.map(
+			(form, place) => lineOf2(form, {
+				written: place === 0 && nameLength !== void 0 ? formula.value.text : "", nameLength: nameLength ?? 0,
+				codes: codes[place] ?? []
+			})
+		)
+	);
+	const doing = doingFor(forms).map((what) => tickTexts[what]);
+	for (const [codes, nameLength, parting] of [
+		[all, mostWordsOfName, "\n"], [news, mostWordsOfName, "\n"], [news, 0, "\n"], [news, 0, " "], [news, void 0, " "]
+	]) {
+		const whole2 = told2(linesWith(codes, nameLength), { parting, doing, isAll: true });
+		if (fits(whole2)) return whole2;
 	}
-	if (isLong()) parting = " ";
-	const keep = (list, piece) => {
-		list.push(piece);
-		if (isLong()) list.pop();
+	let kept = { doing: [], codes: news.map((codes, place) => codes.slice(0, place === 0 ? 1 : 0)) };
+	const now = ({ doing: doing2, codes } = kept) => told2(linesWith(codes, void 0), { parting: " ", doing: doing2, isAll: false });
+	const keep = (more) => {
+		if (fits(now(more))) kept = more;
 	};
-	for (const what of doingFor(forms)) keep(doing, tickTexts[what]);
-	for (const [place, { effects }] of lines2.entries()) {
-		const list = shown2[place] ?? [];
-		for (const effect of effects.slice(list.length)) keep(list, effect);
+	for (const what of doing) keep({ ...kept, doing: [...kept.doing, what] });
+	for (const [place, codes] of news.entries()) {
+		for (const code of codes.slice(kept.codes[place]?.length ?? 0))
+			keep({ ...kept, codes: kept.codes.map((list, at) => at === place ? [...list, code] : list) });
 	}
-	return told2();
+	return now();
+}
+function linesOf(text) {
+	let lines2 = 0;
+	for (const paragraph of text.split("\n")) {
+		let left = 0;
+		for (const word of paragraph.split(" ")) {
+			const own = 10 * word.length - 5 * (word.match(narrow)?.length ?? 0) + 6 * (word.match(wide)?.length ?? 0);
+			if (left < own + 5) {
+				lines2 += 1;
+				left = lineHolds + 5;
+			}
+			left -= own + 5;
+		}
+	}
+	return lines2;
+}
+function codesOfForm(forms, place, isNewOnly) {
+	const codes = forms[place]?.cautions.codes ?? [];
+	const stronger = codesOf(forms.slice(0, place));
+	const told2 = new Set(isNewOnly ? [...stronger, ...hiddenBy(new Set([...stronger, ...codes]))] : []);
+	return codes.filter((code) => !told2.has(code)).sort((one, other) => gravityOf(one) - gravityOf(other));
 }
 function wordsIn(text) { return text.split(/\s+/).filter((word) => word !== "").length; }
 var mostWordsOfName = 3;
-function lineOf2({ cautions: cautions2, massPercent, short: short2 }, { written, nameLength }) {
-	const { listing, name, verdict, signalWord, codes } = cautions2;
+function lineOf2({ cautions: cautions2, massPercent, short: short2 }, { written, nameLength, codes }) {
+	const { listing, name, verdict, signalWord } = cautions2;
 	const called = name !== "" && wordsIn(name) <= nameLength ? name : written;
 	const signal = listing === "unlisted" ? tickTexts.unlisted : verdict === "hazards" ? signalWord : verdict === "none" ? tickTexts.notClassified : tickTexts.notKnown;
 	const isKept = keptFromStudents(cautions2, massPercent !== void 0);
-	const gravest2 = [...codes].sort((one, other) => gravityOf(one) - gravityOf(other));
 	return {
 		what: [written === "" ? "" : called, short2].filter((words) => words !== "").join(", "),
 		marks: [isKept && verdict !== "hazards" ? "" : signal, isKept ? tickTexts.staffOnlyForm : ""].filter(
 			(words) => words !== ""
 		),
-		effects: Array.from(new Set(gravest2.map((code) => shortEffects[code] ?? code)))
+		effects: effectsOf(codes)
 	};
 }
+function effectsOf(codes) {
+	const byDoing = new Map();
+	for (const code of codes) {
+		const [does = "", ...what] = (shortEffects[code] ?? code).split("|");
+		byDoing.set(does, new Set([...byDoing.get(does) ?? [], ...what]));
+	}
+	return [...byDoing].map(([does, what]) => {
+		const last2 = [...what].pop() ?? "";
+		const others = [...what].slice(0, -1).join(", ");
+		const joint = others === "" ? "" : does.endsWith(" if") ? tickTexts.or : tickTexts.and;
+		return `${does} ${others}${joint}${last2}`.trim();
+	}).join(", ");
+}
 function toldAlike(lines2) {
-	const told2 = ({ marks, effects }) => JSON.stringify([marks, effects]);
+	const alike = (line) => lines2.findIndex(
+		({ marks, effects }) => marks.join() === line.marks.join() && (effects === line.effects || line.effects === "")
+	);
 	return lines2.flatMap(
-		(line, place) => lines2.findIndex((other) => told2(other) === told2(line)) < place ? [] : [
-			{
-				...line,
-				what: lines2.filter((other) => told2(other) === told2(line)).map(({ what }) => what).join(tickTexts.and)
-			}
+		(line, place) => alike(line) < place ? [] : [
+			{ ...line, what: lines2.filter((other) => alike(other) === place).map(({ what }) => what).join(tickTexts.and) }
 		]
 	);
 }
-function sentences({ what, marks }, effects) {
-	const words = effects.join(", ");
+function capital(words) { return `${words.charAt(0).toUpperCase()}${words.slice(1)}`; }
+function sentences({ what, marks, effects }) {
 	const head = [what, marks.join(", ")].filter((part) => part !== "").join(": ");
-	return [head, `${words.charAt(0).toUpperCase()}${words.slice(1)}`].filter((part) => part !== "").map((part) => `${part}.`).join(" ");
+	return [head, effects].filter((part) => part !== "").map((part) => `${capital(part)}.`).join(" ");
 }
 function codesOf(forms) { return forms.flatMap(({ cautions: cautions2 }) => cautions2.codes); }
 function wearFor(forms) {

@@ -157,7 +157,7 @@ export function* noteDays(
   return done({ book: there.value, sheet, cells });
 }
 
-/** Only cells that change are written. */
+/** Of a row that is there only cells that change; a new one as a whole, in one piece, so that no stop leaves half of it. */
 function rowCells({
   sheet,
   reading,
@@ -172,7 +172,7 @@ function rowCells({
   there: RecordEntry | undefined;
 }): readonly CellWish[] {
   return recordFields
-    .filter((field) => entry[field] !== (there?.[field] ?? ''))
+    .filter((field) => entry[field] !== there?.[field])
     .map((field) => cellWish(sheet, { row, column: reading.columns[field] }, entry[field]))
     .sort((one, other) => one.column - other.column);
 }
