@@ -16,7 +16,7 @@ import { heightOf } from './textHeight.ts';
 import { words } from './words.ts';
 import type { LookName, RowHeight } from './workbook.ts';
 
-const heights = { headings: 45, title: 30, slight: 6, line: 24, closing: 26 } as const;
+const heights = { headings: 45, title: 30, slight: 6, line: 27, closing: 26 } as const;
 
 interface HeightsInput {
   readonly lesson: Lesson;

@@ -8,7 +8,7 @@ import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
 import { quantities } from '../../src/lab/quantities.ts';
 import type { SlipId } from '../../src/lab/texts/feedback.ts';
 import { classWidths } from '../../src/workbook/classWidths.ts';
-import { classColumns as at, classMarker, mostRowHeight } from '../../src/workbook/layout.ts';
+import { classColumns as at, classMarker, classRows, mostRowHeight } from '../../src/workbook/layout.ts';
 import type { Lesson } from '../../src/workbook/lesson.ts';
 import { looks } from '../../src/workbook/looks.ts';
 import { planClassSheet } from '../../src/workbook/planClassSheet.ts';
@@ -84,6 +84,11 @@ describe('the heights of its rows', () => {
     const plan = plannedFor(lessonOf(id));
     const heights = heightsOf(plan);
     expect(heights.every((height) => height > 0 && height <= mostRowHeight.any)).toBe(true);
+  });
+  it('show whole what stands over the links to teams', () => {
+    const { size, bold } = looks.heading;
+    const needed = heightOf(words.class.find, { width: classWidths[0] ?? 0, size, bold });
+    expect(heightsOf(plannedFor(lesson))[classRows.find - 1]).toBeGreaterThanOrEqual(needed);
   });
   it('make a block of the everyday activity at most 1,600 px', () => {
     const everyday = lessonOf('stock and dilution', 'KBr');
