@@ -15,6 +15,7 @@ import { planClassSheet } from '../../src/workbook/planClassSheet.ts';
 import { planPlaces } from '../../src/workbook/planPlanSheet.ts';
 import { newSheetNames } from '../../src/workbook/sheetNames.ts';
 import { heightOf } from '../../src/workbook/textHeight.ts';
+import { words } from '../../src/workbook/words.ts';
 import type { SheetPlan } from '../../src/workbook/workbook.ts';
 import { lesson, setup, teams } from './lesson.ts';
 
