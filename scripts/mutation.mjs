@@ -14,10 +14,10 @@ const unknown = Object.keys(values).find((name) => name !== 'lines' && name !== 
 if (unknown !== undefined) stop(`There is no --${unknown}. Type ${usage}.`);
 const known = Object.keys(mutationRooms);
 const strange = positionals.find((room) => !known.includes(room));
-if (strange !== undefined) stop(`Expected rooms of ${known.join(', ')}, received “${strange}”. Type ${usage}.`);
+if (strange !== undefined)
+  stop(`There is no room “${strange}” to change. Choose from ${known.join(', ')}. Type ${usage}.`);
 for (const [name, number] of Object.entries(values)) {
-  if (!/^\d+$/.test(String(number)))
-    stop(`Expected a whole number for --${name}, received “${number}”. Type ${usage}.`);
+  if (!/^\d+$/.test(String(number))) stop(`“${number}” is no whole number for --${name}. Type ${usage}.`);
 }
 prepare();
 if (values.lines !== undefined) process.env.LABROW_MUTATED_LINES = String(values.lines);

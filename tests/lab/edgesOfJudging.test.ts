@@ -7,16 +7,9 @@ import { closeness, isOneFigureOf, isTruncated, toleranceOf } from '../../src/la
 import type { TypedEntry } from '../../src/lab/judging/typedEntry.ts';
 import type { Activity, MeasuredStep } from '../../src/lab/lesson/activity.ts';
 import { readingAdvice, readingTexts } from '../../src/lab/texts/readings.ts';
-import { grams, millilitres } from '../../src/measurement/quantity.ts';
+import { grams } from '../../src/measurement/quantity.ts';
+import { flaskReading as flask } from './flaskReading.ts';
 
-const flask: Reading = {
-  expected: 200,
-  unit: 'mL',
-  of: 'flask',
-  tools: [{ tool: 'flask', volume: millilitres(200) }],
-  settings: {},
-  decimalMark: 'point',
-};
 const limit = (() => {
   const found = readingTolerance(flask, flask.settings);
   if (!found.ok) throw new Error(found.error.code);

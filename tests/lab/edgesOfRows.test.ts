@@ -15,8 +15,8 @@ import { withSafetySteps } from '../../src/lab/lesson/activities/safetySteps.ts'
 import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
 import type { Activity, Step } from '../../src/lab/lesson/activity.ts';
 import { orderTexts } from '../../src/lab/texts/ordering.ts';
-import { millilitres } from '../../src/measurement/quantity.ts';
 import { firstTeamGivens } from './firstTeam.ts';
+import { flaskReading } from './flaskReading.ts';
 
 /** Rows of an activity by step, with the numbers that a plan gives a team by default or with those given. */
 function rowsOf(
@@ -119,22 +119,14 @@ describe('what stands behind a number', () => {
 });
 
 describe('a reading', () => {
-  const reading = {
-    expected: 200,
-    unit: 'mL',
-    of: 'flask',
-    tools: [{ tool: 'flask', volume: millilitres(200) }],
-    settings: {},
-    decimalMark: 'point',
-  } as const;
   it('is not yet right where it is far off on either side', () => {
-    expect([2, 2000].map((entry) => judgeReading(entry, reading).status)).toEqual(['not yet', 'not yet']);
+    expect([2, 2000].map((entry) => judgeReading(entry, flaskReading).status)).toEqual(['not yet', 'not yet']);
   });
   it('is compared by a standard and a class with spaces around them', () => {
     const spaced = { 'glassware class': ' b ', 'glassware standard': ' astm ' };
     const plain = { 'glassware class': 'B', 'glassware standard': 'ASTM' };
-    expect(readingTolerance(reading, spaced)).toEqual(readingTolerance(reading, plain));
-    expect(readingTolerance(reading, spaced).ok).toBe(true);
+    expect(readingTolerance(flaskReading, spaced)).toEqual(readingTolerance(flaskReading, plain));
+    expect(readingTolerance(flaskReading, spaced).ok).toBe(true);
   });
 });
 

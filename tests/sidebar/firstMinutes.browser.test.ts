@@ -359,6 +359,7 @@ describe('the next lesson', () => {
     await opened.getByLabel(next.people(2)).check();
     // A class that is new is named right here; one that the file has already is ticked instead.
     await opened.getByLabel(next.newClasses).fill('1');
+    await opened.getByRole('group', { name: texts.plan.classNumber(3) }).waitFor();
     await opened.getByLabel(texts.plan.className).fill(second);
     await press(next.build);
     await opened.getByText(texts.plan.classNameTwice(second)).first().waitFor();

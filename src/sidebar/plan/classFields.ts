@@ -50,6 +50,7 @@ export function classFields({ classes, besides, changed, register, forget }: Cla
       ...current.map((one, index) =>
         classRow({
           index,
+          number: others.length + index + 1,
           class: one,
           register,
           taken: () => taken(index),

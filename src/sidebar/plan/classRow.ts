@@ -7,6 +7,8 @@ import { mostTeams, namesForCount, teamNames } from './teamNames.ts';
 
 interface ClassRowParts {
   readonly index: number;
+  /** Which class of the file it is, counted from 1. */
+  readonly number: number;
   readonly class: ClassDraft;
   readonly register: (name: string, made: Field, check?: () => string) => void;
   /** Names of teams in the other classes. */
@@ -20,7 +22,7 @@ interface ClassRowParts {
 const nameLines = 6;
 
 /** One class of the plan: its name, how many teams, and their names folded below. */
-export function classRow({ index, class: begun, register, taken, put, remove }: ClassRowParts): HTMLElement {
+export function classRow({ index, number, class: begun, register, taken, put, remove }: ClassRowParts): HTMLElement {
   const { plan } = texts;
   const nameInput = element('input', { type: 'text', value: begun.name, autocomplete: 'off' });
   const name = field({ id: `class-${index}-name`, label: plan.className, control: nameInput });
@@ -44,7 +46,7 @@ export function classRow({ index, class: begun, register, taken, put, remove }: 
   const tellNames = () => {
     called.textContent = teamNames(teamsInput.value).join(', ');
   };
-  const removeLabel = () => plan.removeClass(nameInput.value.trim() || plan.classNumber(index + 1));
+  const removeLabel = () => plan.removeClass(nameInput.value.trim() || plan.classNumber(number));
   const removal = remove && element('button', { type: 'button', class: 'act quiet', onclick: remove }, removeLabel());
 
   /** Names taken off by a smaller number wait here, so that a larger one brings them back. */
@@ -81,7 +83,7 @@ export function classRow({ index, class: begun, register, taken, put, remove }: 
   return element(
     'fieldset',
     { class: 'class-row' },
-    element('legend', {}, plan.classNumber(index + 1)),
+    element('legend', {}, plan.classNumber(number)),
     element('div', { class: 'side-by-side' }, name.root, count.root),
     element('details', { class: 'team-names' }, element('summary', {}, plan.teamNamesFold, ' ', called), teams.root),
     removal,
