@@ -229,6 +229,21 @@ describe('the key and the table on paper', () => {
     expect(sheetState(host, name)).toBeDefined();
   });
 
+  it('goes into the empty sheet that a press has left when it stopped, and beside one that is a teacher’s own', () => {
+    const { name: first } = answerOf(call(host, 'writeKeySheet', true));
+    const next = `${first} 2`;
+    host.book.addSheet(next);
+    expect(answerOf(call(host, 'writeKeySheet', true)).name).toBe(next);
+    host.book.addSheet(`${first} 3`);
+    typeIn(host, { sheet: `${first} 3`, cells: [[1, 1, 'mine']] });
+    const { name: third } = answerOf(call(host, 'writeKeySheet', true));
+    expect(valueAt(host, { sheet: `${first} 3`, row: 1, column: 1 })).toBe('mine');
+    expect(valueAt(host, { sheet: third, row: 1, column: 1 })).toContain('Everyone who can edit this file');
+    // One key more, and none that stands is written over.
+    const fourth = answerOf(call(host, 'writeKeySheet', true)).name;
+    expect(new Set([first, next, `${first} 3`, third, fourth]).size).toBe(5);
+  });
+
   it('puts no answer on paper', () => {
     const key = answerOf(call(host, 'readKey'));
     const paper = answerOf(call(host, 'readPaper'));

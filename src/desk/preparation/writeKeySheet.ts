@@ -28,12 +28,7 @@ export function* writeKeySheet(file: File, confirmed: unknown): Work<Outcome<{ r
     const rows = key.value.teams.flatMap(({ className, team, lines }) =>
       lines.map(({ title, answer, unit, note }) => [className, team, title, answer, unit, note]),
     );
-    const name =
-      unfinishedKey(book) ??
-      freeName(
-        words.keySheet.name(book.today),
-        book.sheets.map((one) => one.name),
-      );
+    const name = unfinishedKey(book) ?? freeName(words.keySheet.name(book.today), keyNames(whole));
     const answer = yield* ask('applySheet', {
       plan: planKeySheet({ name, rows: [...orders, ...rows] }),
       keptName: deskWords.keptName(name, book.today),
@@ -46,6 +41,16 @@ export function* writeKeySheet(file: File, confirmed: unknown): Work<Outcome<{ r
     return done({ name: answer.value.name });
   });
 }
+
+/**
+ * Names that no new key may have. A sheet that is none of ours may be an empty one that a press has left when it stopped:
+ * the script takes that, or else another name for the tab.
+ */
+const keyNames = ({ sheets }: Book): readonly string[] =>
+  sheets.flatMap(({ name, tag }) => {
+    if (tag === null) return [];
+    return tag.kind === 'key' ? [name, tag.className ?? ''] : [name];
+  });
 
 const unfinishedKey = (book: Book): string | undefined =>
   sheetsInUse(book).find(({ tag }) => tag.kind === 'key' && tag.state === 'building')?.tag.className;
