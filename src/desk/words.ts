@@ -7,7 +7,7 @@ export const deskWords = {
   /** Of a sheet that is put away with its lesson, with the day on which that was begun. */
   awayName: (name: string, day: string) => `${name}, ${day === '' ? 'earlier lesson' : `lesson of ${day}`}`,
   /** The name of a sheet that is in use again. */
-  nameBefore: (name: string) => name.replace(/, (earlier lesson|lesson of ).*/, ''),
+  nameBefore: (name: string) => name.replace(/(, (earlier lesson|lesson of \d{4}-\d\d-\d\d)( \d+)?)+$/, ''),
   classNumber: (number: number) => `Class ${number}`,
   teamNumber: (number: number) => `Team ${number}`,
   /** Enough for several classes, so that no two classes begin with the same names. */

@@ -79,6 +79,11 @@ describe('the lessons of a file', () => {
     expect(entryOf(file, fern)).toBe('119.0');
     expect(lessonsInUse(bookOf(file)).map(({ id }) => id)).toEqual(['']);
   });
+  it('leave a tab as a teacher has called it, whatever lesson that names', () => {
+    file.sheetCalled(fern).name = 'Fern, lesson of Friday';
+    file.finish(file.call('startBuild', setup));
+    expect(file.names()).toContain('Fern, lesson of Friday');
+  });
   it('have the day on which they were begun, and a number of that day', () => {
     const book = bookOf(file);
     expect(lessonsInUse(book).map(({ id, begun }) => [id, begun])).toEqual([['2026-03-02.1', '2026-03-02']]);
