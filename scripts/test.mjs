@@ -54,9 +54,11 @@ const overStandIn = [
   ...['tests/host/', 'tests/preview/standin/', 'tests/preview/server/', 'tests/preview/serve.test.ts'],
   'tests/desk/selfCheck.test.ts',
 ];
+/** @param {readonly string[]} paths */
+const without = (paths) => paths.flatMap((path) => ['--exclude', path.endsWith('/') ? `${path}**` : path]);
 const pureTests = tests('tests of pure functions', half, [
   ...['--no-isolate', '--exclude', browsers, ...pureFolders],
-  ...overStandIn.flatMap((path) => ['--exclude', path.endsWith('/') ? `${path}**` : path]),
+  ...without(overStandIn),
 ]);
 /** Two halves, so that neither is left alone at the end. @param {string} name @param {readonly string[]} which */
 const inWorkbook = (name, which) =>
@@ -67,7 +69,7 @@ const hostTests = inWorkbook('first half', inA);
 const moreHostTests = inWorkbook('second half', [...inB, ...overStandIn.filter((path) => path !== 'tests/host/')]);
 const otherTests = tests('tests of what is built, and of the sources', half, [
   ...['--exclude', browsers],
-  ...[...overStandIn, ...pureFolders].flatMap((path) => ['--exclude', path.endsWith('/') ? `${path}**` : path]),
+  ...without([...overStandIn, ...pureFolders]),
 ]);
 const browserTests = tests('browser tests', cores, ['--no-isolate', 'browser.test']);
 

@@ -21,17 +21,19 @@ export function* openEarlier(
   { takesPeople = false }: { readonly takesPeople?: boolean } = {},
 ): Work<Outcome<BuildState>> {
   const id = String(given ?? '');
+  const named: readonly unknown[] | undefined = Array.isArray(classes) ? classes : undefined;
   const book = yield* look(file, buildKinds);
   if (!book.ok) return book;
   const note = noteIn(book.value);
   if (note !== undefined) {
     const { opens, lesson, from = [] } = note.wish;
-    const isSame =
-      opens === true && lesson === id && (!Array.isArray(classes) || classes.every((one) => from.includes(one)));
+    const covers = named?.every((one) => from.some((name) => name === one)) ?? true;
+    const isSame = opens === true && lesson === id && covers;
     return isSame ? yield* continueBuild(file) : problem(deskWords.otherBuilding);
   }
-  const isWanted = (name: string): boolean => !Array.isArray(classes) || classes.includes(name);
-  const away = sheetsAway(book.value).filter(({ lesson, note: { className } }) => lesson === id && isWanted(className));
+  const away = sheetsAway(book.value).filter(
+    ({ lesson, note }) => lesson === id && (named?.includes(note.className) ?? true),
+  );
   if (away.length === 0) return problem({ ...deskWords.lessonNotAway, received: `“${id}”` });
   const wakes = away.map(({ sheet }) => sheet.tag?.className ?? '');
   const read = yield* readAway(file, book.value, id, { afresh: true });

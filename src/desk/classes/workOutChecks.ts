@@ -1,3 +1,4 @@
+import { classShift } from '../../workbook/classCells.ts';
 import { obstaclesIn } from '../../workbook/obstaclesIn.ts';
 import { helpLinesFor, ownHintsArea } from '../../workbook/planHelpSheet.ts';
 import { checksAreWritten, checksComeFromSidebar } from '../../workbook/writtenChecks.ts';
@@ -48,7 +49,9 @@ export function* workOutChecks(file: File): Work<Outcome<ChecksWorkedOut>> {
     const ownHints = areaOf(help, ownHintsArea(lesson.activity, helpLinesFor(lesson.activity, help)));
     for (const { sheet, reading } of classesInFile(book)) {
       if (sheet?.tag?.state !== 'built' || reading === undefined) continue;
-      if (!checksAreWritten(cellsOf(sheet))) continue;
+      // Where they are formulas, or were when it was built, a build comes first.
+      const cells = cellsOf(sheet);
+      if (classShift(cells) !== 0 || !checksAreWritten(cells)) continue;
       const checks = workedOut({ sheet, reading, settings, ownHints }).filter((row) => row.length > 0);
       const counts = countSeen({ sheet, reading, before: file.entriesSeen.get(sheet.id), day: today, now });
       const written = yield* writeRows(file, [...checks, ...counts.rows], { seen: seenOf(sheet), kinds: [] });
@@ -56,7 +59,7 @@ export function* workOutChecks(file: File): Work<Outcome<ChecksWorkedOut>> {
         rows += checks.length;
         file.entriesSeen.set(sheet.id, counts.seen);
       } else wrong ??= written.problem;
-      const typed = reading.blocks.flatMap((block) => obstaclesIn(block, cellsOf(sheet)));
+      const typed = reading.blocks.flatMap((block) => obstaclesIn(block, cells));
       inTheWay.push(...typed.map(({ cell }) => cell));
     }
   }

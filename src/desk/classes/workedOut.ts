@@ -2,12 +2,10 @@ import type { CellWish } from '../../host/calls.ts';
 import { teamChecks } from '../../lab/judging/teamChecks.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import { cellText } from '../../workbook/cellText.ts';
-import { classShift } from '../../workbook/classCells.ts';
 import { classColumns as at, classRows } from '../../workbook/layout.ts';
 import type { ClassReading } from '../../workbook/readClassSheet.ts';
 import { typedOver, writtenColumn, writtenSums } from '../../workbook/typedOver.ts';
 import type { Area } from '../../workbook/workbook.ts';
-import { checksAreWritten } from '../../workbook/writtenChecks.ts';
 import type { BookSheet, Cells } from '../file/book.ts';
 import { cellWish } from '../file/cellWish.ts';
 import { cellsOf } from '../file/sheets.ts';
@@ -15,8 +13,7 @@ import { cellsOf } from '../file/sheets.ts';
 /**
  * What the checks of a class should say, where that differs from what stands there, row by row: the same words that
  * `CHECKTEAM` gives in the cell, since the same judge is asked about the same cells. What somebody typed in the place of a
- * word stays, and Class now names it. Nothing for a sheet whose checks are formulas, or that was built before they could be
- * anything else: a build comes first.
+ * word stays, and Class now names it. For a sheet whose checks are written, in today's columns.
  */
 export function workedOut({
   sheet,
@@ -32,7 +29,6 @@ export function workedOut({
   readonly ownHints: Cells;
 }): readonly (readonly CellWish[])[] {
   const cells = cellsOf(sheet);
-  if (classShift(cells) !== 0 || !checksAreWritten(cells)) return [];
   const names = cells[classRows.title - 1] ?? [];
   const columns = givenColumns(names);
   return reading.blocks

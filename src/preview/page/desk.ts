@@ -46,8 +46,10 @@ const widthStep = 40;
 const manyCleared = 10;
 type Step = { readonly rows: number; readonly columns: number };
 
-/** The window of one seat: puts grid, line, tabs, menus and panel to work on one connection. */
-/** With `offersEarlier` the grid offers what stands in a column already to whoever types there, as the host may. */
+/**
+ * The window of one seat: puts grid, line, tabs, menus and panel to work on one connection. With `offersEarlier` the grid
+ * offers what stands in a column already to whoever types there, as the host may.
+ */
 export function startDesk(seat: Seat, { offersEarlier }: { readonly offersEarlier: boolean }): void {
   document.body.dataset.seat = seat;
   byId('seat-line').textContent = texts.seatLine[seat];
