@@ -132,6 +132,8 @@ export interface PreviewHost {
     window?: string,
   ): void;
   menus(seat: Seat): readonly MenuView[];
+  /** Which sheet a window has in front when it asks for a run. Optional: a host without it knows what scripts showed last. */
+  front?(seat: Seat, sheet: number): void;
   /** Runs a menu item; a sidebar or dialog that it opened comes back. */
   choose(seat: Seat, run: string): PanelView | null;
   /** google.script.run: legal values only, one fresh context a call. Throws what the host would report. */

@@ -757,9 +757,12 @@ export function startDesk(seat: Seat, { offersEarlier }: { readonly offersEarlie
   });
 
   // ── menus, tools, panels ──
+  /** A script that is run from here is told which sheet is in front, as the host knows it. */
+  const runScript = <T>(action: 'run' | 'choose', fields: object) =>
+    connection.askBeside<T>(action, { ...fields, ...(sheetNow() ? { sheet: current } : {}) });
   const panels = createPanels({
     async run(name, args) {
-      const answer = await connection.askBeside<{ value: unknown; panel: PanelAddress | null }>('run', { name, args });
+      const answer = await runScript<{ value: unknown; panel: PanelAddress | null }>('run', { name, args });
       apply(answer.change);
       return answer;
     },
@@ -767,7 +770,7 @@ export function startDesk(seat: Seat, { offersEarlier }: { readonly offersEarlie
   });
   async function choose(run: string): Promise<void> {
     try {
-      const answer = await connection.askBeside<{ panel: PanelAddress | null }>('choose', { run });
+      const answer = await runScript<{ panel: PanelAddress | null }>('choose', { run });
       apply(answer.change);
       if (answer.panel) panels.open(answer.panel);
     } catch (error) {

@@ -158,6 +158,10 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
     readWhole('row', row, 1),
     readWhole('count', count, 1),
   ];
+  /** A script asks which sheet is active: the one that its window has in front. */
+  const takeFront = (seat: Seat, sheet: unknown): void => {
+    if (sheet !== undefined) host.front?.(seat, readWhole('sheet', sheet, 0));
+  };
   const actions: Readonly<Record<string, (fields: Fields, seat: Seat, window: string) => object>> = {
     type: ({ edits }, seat, window) => host.type(seat, readEdits(edits), window),
     undo: (_fields, seat, window) => host.undo(seat, window),
@@ -181,8 +185,12 @@ export async function startServer(options: PreviewServerOptions): Promise<Previe
       );
       return {};
     },
-    choose: ({ run }, seat) => ({ panel: panelAddress(host.choose(seat, readText('run', run))) }),
-    run: ({ name, args }, seat) => {
+    choose: ({ run, sheet }, seat) => {
+      takeFront(seat, sheet);
+      return { panel: panelAddress(host.choose(seat, readText('run', run))) };
+    },
+    run: ({ name, args, sheet }, seat) => {
+      takeFront(seat, sheet);
       const value = host.run(seat, readText('name', name), readList('args', args)) ?? null;
       return { value, panel: panelAddress(host.takePanel?.(seat)) };
     },

@@ -260,6 +260,11 @@ export function openStandIn(options: StandInOptions): StandIn {
       reshape(window, sortRowsUndoably(book, sheet, area, { byColumn, ascending }));
     },
     menus: (seat) => [...menus[seat].values()],
+    front: (seat, id) => {
+      const isThere = book.sheets.some((sheet) => sheet.id === id);
+      if (isThere && selections[seat].sheet !== id)
+        Object.assign(selections[seat], { sheet: id, row: 1, column: 1, rows: 1, columns: 1 });
+    },
     choose: (seat, run) => {
       try {
         return runs.choose(seat, run);
