@@ -1,4 +1,3 @@
-import Big from 'big.js';
 import { failure, type Result, success } from '../errors/result.ts';
 import type { TypedNumber } from './typedNumber.ts';
 
@@ -29,13 +28,42 @@ export function roundToFigures(number: TypedNumber, { figures, ties }: Rounding)
       advice: `Type a whole number from 1 to ${mostFigures}, such as 3.`,
     });
   }
-  const exact = new Big(number.decimal);
-  if (exact.eq(0)) return success('0');
-  const rounded = exact.prec(figures, ties === 'up' ? 1 : 2);
-  const place = rounded.e;
+  const exact = digitsOf(number.decimal);
+  if (exact === undefined) return success('0');
+  const { digits, place } = keptDigits(exact, { figures, ties });
+  const sign = number.decimal.startsWith('-') ? '-' : '';
   const decimals = figures - 1 - place;
-  const plain = rounded.toFixed(Math.max(decimals, 0));
   // A zero at the end of a whole number may or may not be a figure.
-  const isClear = place >= smallestPlain && (decimals > 0 || !plain.endsWith('0'));
-  return success(isClear ? plain : rounded.toExponential(figures - 1).replace(/e\+?/, ' × 10^'));
+  if (place >= smallestPlain && (decimals > 0 || (decimals === 0 && !digits.endsWith('0'))))
+    return success(sign + withPoint(digits.padStart(decimals + 1, '0'), decimals));
+  return success(`${sign}${withPoint(digits, figures - 1)} × 10^${place}`);
 }
+
+/** Digits from the first that counts, and the exponent of ten of that one. */
+interface Significant {
+  readonly digits: string;
+  readonly place: number;
+}
+
+/** Undefined for zero. */
+function digitsOf(decimal: string): Significant | undefined {
+  const [, whole = '', part = '', exponent = '0'] = /^-?(\d*)\.?(\d*)(?:e(.*))?$/i.exec(decimal) ?? [];
+  const leading = (whole + part).search(/[1-9]/);
+  if (leading < 0) return undefined;
+  return { digits: (whole + part).slice(leading), place: whole.length - 1 - leading + Number(exponent) };
+}
+
+function keptDigits({ digits, place }: Significant, { figures, ties }: Rounding): Significant {
+  const kept = digits.slice(0, figures).padEnd(figures, '0');
+  const dropped = digits.slice(figures);
+  const isTie = /^50*$/.test(dropped);
+  const goesUp = isTie ? ties === 'up' || /[13579]$/.test(kept) : dropped >= '5';
+  if (!goesUp) return { digits: kept, place };
+  const nines = kept.search(/9*$/);
+  if (nines === 0) return { digits: `1${'0'.repeat(figures - 1)}`, place: place + 1 };
+  const raised = `${kept.slice(0, nines - 1)}${Number(kept[nines - 1]) + 1}`;
+  return { digits: raised.padEnd(figures, '0'), place };
+}
+
+const withPoint = (digits: string, decimals: number): string =>
+  decimals === 0 ? digits : `${digits.slice(0, -decimals)}.${digits.slice(-decimals)}`;

@@ -1,7 +1,7 @@
 /** A number with the digits that were typed. */
 export interface TypedNumber {
   readonly value: number;
-  /** The decimal as typed, exactly: sign, digits, at most one point, at most one exponent; big.js reads it. */
+  /** The decimal as typed, exactly: sign, digits, at most one point, at most one exponent. */
   readonly decimal: string;
   /** Significant figures, the trailing zeros of a whole number included. */
   readonly figures: number;

@@ -98,6 +98,29 @@ describe('roundToFigures', () => {
       { numRuns: cases({ short: 400, deep: 10_000 }) },
     );
   });
+  // Few different digits, so that ties, nines to carry over and zeros at either end are frequent.
+  const written = fc
+    .tuple(
+      fc.constantFrom('', '-'),
+      fc.array(fc.constantFrom('0', '4', '5', '9', '2'), { minLength: 1, maxLength: 12 }),
+      fc.array(fc.constantFrom('0', '5', '9', '1'), { maxLength: 12 }),
+      fc.integer({ min: -40, max: 40 }),
+    )
+    .map(
+      ([sign, whole, part, power]) => `${sign}${whole.join('')}${part.length > 0 ? '.' : ''}${part.join('')}e${power}`,
+    );
+  it('gives the decimal that big.js gives', () => {
+    fc.assert(
+      fc.property(written, fc.integer({ min: 1, max: 30 }), fc.constantFrom('even', 'up'), (typed, asked, ties) => {
+        const exact = new Big(typed).prec(asked, ties === 'up' ? Big.roundHalfUp : Big.roundHalfEven);
+        const text = rounded(typed, asked, ties);
+        expect(new Big(text.replace(' × 10^', 'e')).eq(exact)).toBe(true);
+        if (exact.eq(0)) expect(text).toBe('0');
+        else expect(text.replace(/ .*|\D/g, '').replace(/^0+/, '')).toHaveLength(asked);
+      }),
+      { numRuns: cases({ short: 600, deep: 50_000 }) },
+    );
+  });
   it('changes nothing when asked twice', () => {
     fc.assert(
       fc.property(number, figures, (value, asked) => {
