@@ -113,11 +113,13 @@ export const deskWords = {
         : []),
       ...own.map(
         ({ sheet, cells }) =>
-          `The build could not bring along what is your own in “${sheet}”, or looks at an old sheet there: ${cells.slice(0, 9).join(', ')}${cells.length > 9 ? ' …' : ''}.`,
+          `The build could not bring along what is your own in “${sheet}”, or looks at an old sheet there: ${firstOf(cells)}.`,
       ),
     ].join(' '),
   cleared: (classes: readonly string[]) =>
     `${classes.join(', ')}: people, absences, links and times were cleared and do not come back; entries do.`,
+  overChecks: ({ className, cells }: { readonly className: string; readonly cells: readonly string[] }) =>
+    `${className}, ${firstOf(cells)}: what was typed over a check there is in a note on its cell now.`,
   inTheWay: ({
     cell,
     text,
@@ -262,3 +264,5 @@ export const deskWords = {
     },
   },
 } as const;
+
+const firstOf = (cells: readonly string[]): string => `${cells.slice(0, 9).join(', ')}${cells.length > 9 ? ' …' : ''}`;

@@ -3,6 +3,7 @@ import { layoutFits } from '../workbook/layoutFits.ts';
 import { tabColors } from '../workbook/looks.ts';
 import { teamsAlone } from '../workbook/teamsAlone.ts';
 import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
+import { checksAreWritten } from '../workbook/writtenChecks.ts';
 import type { AsideWish } from './calls.ts';
 import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
 import { freeSheetName } from './freeSheetName.ts';
@@ -204,6 +205,8 @@ function putAway({
 function woken(file: FileInRun, role: SheetRole): OwnSheet | undefined {
   const one = sheetAway(ownSheets(file), role);
   if (one === undefined) return undefined;
+  // What rests as words of formulas cannot be told from what was typed over it; what the page wrote has its sums beside it.
+  if (role.kind === 'class' && checksAreWritten(cellsRead(one))) moveAside(one);
   wakeUp(one);
   one.cells = undefined;
   moveTab(file, one, placeFor({ file, role, old: undefined }) + 1);

@@ -22,9 +22,12 @@ import { carriedEntries } from '../../src/workbook/carriedEntries.ts';
 import { freeName } from '../../src/workbook/freeName.ts';
 import { classColumns as at, layoutVersion } from '../../src/workbook/layout.ts';
 import { layoutFits } from '../../src/workbook/layoutFits.ts';
+import { obstaclesIn } from '../../src/workbook/obstaclesIn.ts';
+import { readClassSheet } from '../../src/workbook/readClassSheet.ts';
 import { readLesson } from '../../src/workbook/readLesson.ts';
 import { restWords } from '../../src/workbook/restWords.ts';
 import type { SheetPlan, SheetRole } from '../../src/workbook/workbook.ts';
+import { checksAreWritten } from '../../src/workbook/writtenChecks.ts';
 
 export interface PaperSheet {
   id: number;
@@ -230,13 +233,20 @@ export function paperFile(given: Partial<PaperState> = {}) {
   const rest = (word: string) => (word === checkHeadings.check ? restWords.checks : `${restWords.before}${word}`);
   const awake = (word: string) =>
     word === restWords.checks ? checkHeadings.check : word.replace(restWords.before, '');
+  /** As the script does; notes on cells do not stand on paper. */
+  function takeOutTyped(sheet: PaperSheet) {
+    const cells = valuesOf(sheet);
+    for (const block of readClassSheet(cells)?.blocks ?? [])
+      for (const { row, column } of obstaclesIn(block, cells)) sheet.cells[row - 1]?.splice(column - 1, 1, '');
+  }
   function wake(sheet: PaperSheet, { about: _, ...tag }: NonNullable<PaperSheet['tag']>) {
-    changeChecks(sheet, awake);
+    if (checksAreWritten(valuesOf(sheet))) takeOutTyped(sheet);
+    else changeChecks(sheet, awake);
     sheet.tag = { ...tag, state: 'built' };
   }
   function putAway(sheet: PaperSheet, { keptName, about = '' }: AsideWish) {
     if (sheet.tag === null || sheet.tag.state === 'away') return;
-    changeChecks(sheet, rest);
+    if (!checksAreWritten(valuesOf(sheet))) changeChecks(sheet, rest);
     Object.assign(sheet, { name: keptName, tag: { ...sheet.tag, state: 'away', about } });
   }
   function touch({ note, last }: Pick<ApplyWish, 'note' | 'last'>, made = false) {

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { workFor } from '../../src/desk/acts.ts';
 import type { File } from '../../src/desk/file/look.ts';
+import { deskWords } from '../../src/desk/words.ts';
 import { classColumns as at, countedColumn } from '../../src/workbook/layout.ts';
 import { writtenColumn } from '../../src/workbook/typedOver.ts';
 import { words } from '../../src/workbook/words.ts';
@@ -124,5 +125,20 @@ describe('what somebody typed where a check belongs', () => {
     expect(words()).toEqual(before);
     file.put(moss, row(), at.lookAt, 'an idea');
     expect(look().inTheWay).toHaveLength(1);
+  });
+  it('is named by its cell where it was typed into a lesson put away, as that is opened again', () => {
+    look();
+    const typed = row();
+    const written = words();
+    Object.assign(file.state, { today: '2026-03-16', now: Date.parse('2026-03-16T10:15:00Z') });
+    file.finish(file.call('nextLesson', { ...ofClass(moss), givens: { ...setup.givens, formula: 'KCl', ion: 'Cl-' } }));
+    const away = deskWords.awayName(moss, '2026-03-09');
+    file.put(away, typed, at.check, 'an idea');
+    file.put(away, typed + 1, at.hint, 'another');
+    expect(file.finish(file.call('openEarlier', '2026-03-09.1')).late).toBe(
+      deskWords.overChecks({ className: moss, cells: [`E${typed}`, `G${typed + 1}`] }),
+    );
+    look();
+    expect(words()).toEqual(written);
   });
 });

@@ -2,13 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { workFor } from '../../src/desk/acts.ts';
 import type { Asked } from '../../src/desk/file/ask.ts';
 import type { File } from '../../src/desk/file/look.ts';
+import { deskWords } from '../../src/desk/words.ts';
+import { hostWords } from '../../src/host/words.ts';
 import type { Step } from '../../src/lab/lesson/activity.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import { tickTexts } from '../../src/lab/texts/ticks.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at, countedColumn, layoutVersion } from '../../src/workbook/layout.ts';
 import { readClassSheet } from '../../src/workbook/readClassSheet.ts';
-import { answerOf, buildSetup, call, open, run, typeIn } from './bench.ts';
+import { answerOf, buildSetup, call, finish, open, run, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
 import { setup } from './setup.ts';
 
@@ -168,6 +170,33 @@ describe('checks that the sidebar works out', () => {
     buildSetup(host, oneClass);
     expect(noteAt(one.row, at.hint)).toBe(2);
     expect(checksIn(host)).toHaveLength(2);
+  });
+
+  it('keep in a note what somebody typed over one while its lesson was put away', () => {
+    const at9 = () => new Date('2026-03-09T10:00:00Z');
+    const before = opened(bySidebar);
+    answerOf(call(before, 'workOutChecks'));
+    const said = saidIn(before);
+    const host = open({ clock: at9, saved: before.save() });
+    const [one, other] = readingOf(host).blocks[0]?.steps.slice(1) ?? [];
+    if (one === undefined || other === undefined) throw new Error('Expected rows.');
+    finish(host, call(host, 'nextLesson', { ...oneClass, givens: { ...setup.givens, formula: 'KCl', ion: 'Cl-' } }));
+    const away = deskWords.awayName(sheet, '2026-03-02');
+    typeIn(host, {
+      sheet: away,
+      cells: [
+        [one.row, at.check, 'an idea'],
+        [other.row, at.lookAt, 'another'],
+      ],
+    });
+    expect(finish(host, call(host, 'openEarlier', '2026-03-02.1')).late).toContain(`E${one.row}, F${other.row}`);
+    const noteAt = (row: number, column: number) => host.book.cell(sheetState(host, sheet), row, column).note;
+    expect(noteAt(one.row, at.check)).toBe(hostWords.movedAside('an idea'));
+    expect(noteAt(other.row, at.lookAt)).toBe(hostWords.movedAside('another'));
+    // Only these, and the checks come again as they were.
+    expect(notesIn(host)).toEqual([one.row, other.row]);
+    answerOf(call(host, 'workOutChecks'));
+    expect(saidIn(host)).toEqual(said);
   });
 
   it('come with the counts that no trigger makes there, and the same ones', () => {

@@ -39,6 +39,8 @@ export interface BuildWish {
   readonly wakes?: readonly string[];
   /** Classes that come back without their people, which were taken out when they were put away. */
   readonly cleared?: readonly string[];
+  /** Cells in which somebody typed over a check while the lesson was put away; what stood there is in notes now. */
+  readonly overChecks?: readonly { readonly className: string; readonly cells: readonly string[] }[];
   /** People, absences, links and times are taken out of what is put away. */
   readonly takesPeople?: boolean;
   /** The sample goes, with all that it left. */

@@ -219,8 +219,9 @@ function stepped(file: File, step: StepTaken): BuildState {
   const { book } = file;
   if (book !== undefined) file.book = { ...book, note: next.done < next.tasks.length ? JSON.stringify(next) : '' };
   const state = stateOf(next);
-  const { cleared = [] } = next.wish;
-  return state.finished && cleared.length > 0 ? { ...state, late: deskWords.cleared(cleared) } : state;
+  const { cleared = [], overChecks = [] } = next.wish;
+  const said = [...(cleared.length > 0 ? [deskWords.cleared(cleared)] : []), ...overChecks.map(deskWords.overChecks)];
+  return state.finished && said.length > 0 ? { ...state, late: said.join(' ') } : state;
 }
 
 /** What the script answered to a step: what it has read, how far the build is, and what was typed too late. */

@@ -1,5 +1,9 @@
+import { obstaclesIn } from '../../workbook/obstaclesIn.ts';
+import { readClassSheet } from '../../workbook/readClassSheet.ts';
+import { checksAreWritten } from '../../workbook/writtenChecks.ts';
 import type { Work } from '../file/ask.ts';
 import { buildKinds, type File, look } from '../file/look.ts';
+import { cellsOf } from '../file/sheets.ts';
 import { awakened, lessonBook, sheetsAway } from '../lesson/lessonsInFile.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
 import { readAway } from '../lesson/readAway.ts';
@@ -40,6 +44,10 @@ export function* openEarlier(
   if (!read.ok) return read;
   const plan = lessonInFile(lessonBook(awakened(read.value, id, wakes), id));
   if (!plan.ok) return plan;
+  const overChecks = sheetsAway(read.value).flatMap(({ lesson, sheet, note: { className } }) => {
+    const cells = lesson === id && wakes.includes(sheet.tag?.className ?? '') ? typedOverIn(cellsOf(sheet)) : [];
+    return cells.length > 0 ? [{ className, cells }] : [];
+  });
   const cleared = away.filter((one) => one.note.cleared === true).map((one) => one.note.className);
   return yield* beginBuild(file, read.value, {
     setup: plan.value.reading.setup,
@@ -51,5 +59,12 @@ export function* openEarlier(
     wakes,
     takesPeople,
     cleared,
+    ...(overChecks.length > 0 ? { overChecks } : {}),
   });
 }
+
+/** Cells where somebody typed over checks that the page wrote: the script moves that into notes as it wakes the sheet. */
+const typedOverIn = (cells: ReturnType<typeof cellsOf>): readonly string[] =>
+  checksAreWritten(cells)
+    ? (readClassSheet(cells)?.blocks ?? []).flatMap((block) => obstaclesIn(block, cells).map(({ cell }) => cell))
+    : [];
