@@ -4,7 +4,7 @@ import type { Procedure } from './procedure.ts';
  * From a concentrated acid or base: staff make the solution, students say the order. Water before the reagent is never
  * waived.
  */
-export const concentratedToFlask: Procedure = {
+export const concentratedToFlask = (): Procedure => ({
   name: 'concentrated to flask',
   sinceLayout: 3,
   actions: [
@@ -63,4 +63,4 @@ export const concentratedToFlask: Procedure = {
     'Think of three places: outside the hood, the beaker, the flask. Which letters belong to which?',
     'Ask of each letter: would you do this with a liquid that is hot, or with no goggles on?',
   ],
-};
+});

@@ -1,7 +1,7 @@
 import type { Procedure } from './procedure.ts';
 
 /** A portion dried to constant mass; only for salts that survive it. Hot salt spatters, so protection is never waived. */
-export const dryResidue: Procedure = {
+export const dryResidue = (): Procedure => ({
   name: 'weighed residue',
   sinceLayout: 3,
   actions: [
@@ -59,4 +59,4 @@ export const dryResidue: Procedure = {
     'Two masses make a difference. Which things have to be done before each of them?',
     'Ask of each letter: would the balance tell the truth if this were still to come?',
   ],
-};
+});

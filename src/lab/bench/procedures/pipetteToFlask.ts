@@ -4,7 +4,7 @@ import type { Procedure } from './procedure.ts';
  * A portion of stock by pipette, made up to a mark. Free in order: the two rinses, and whether some water is in the flask
  * before the stock is; a stock that heats its water needs the water first.
  */
-export const pipetteToFlask: Procedure = {
+export const pipetteToFlask = (): Procedure => ({
   name: 'pipette to flask',
   sinceLayout: 3,
   actions: [
@@ -84,4 +84,4 @@ export const pipetteToFlask: Procedure = {
     'Rinsing comes with emptying. Some things need an open flask, some a closed one. Sort the letters.',
     'Ask of each letter: what would go wrong if the stock were in the flask already?',
   ],
-};
+});

@@ -4,7 +4,7 @@ import type { Procedure } from './procedure.ts';
  * Two steps of a serial dilution: the first flask is finished before anything is taken from it. Free in order: whether
  * some water is in the flasks before the stock is, unless the stock heats its water.
  */
-export const serialFlasks: Procedure = {
+export const serialFlasks = (): Procedure => ({
   name: 'serial dilution',
   sinceLayout: 3,
   actions: [
@@ -81,4 +81,4 @@ export const serialFlasks: Procedure = {
     'Sort the letters: those about the first flask, those about the second, those about the pipette.',
     'Ask of each letter: would the portion be right if this were still to come?',
   ],
-};
+});

@@ -5,7 +5,7 @@ import type { Procedure } from './procedure.ts';
  * and dissolved there, unless it heats its water; cooling in the flask, before the mark; rinsing before or after most of
  * the water is in.
  */
-export const solidToFlask: Procedure = {
+export const solidToFlask = (): Procedure => ({
   name: 'solid to flask',
   sinceLayout: 3,
   actions: [
@@ -115,4 +115,4 @@ export const solidToFlask: Procedure = {
     'Some things need an empty flask, some an open one, some a closed one. Sort the letters into those three.',
     'Ask of each letter: what would go wrong if the water were at the mark already?',
   ],
-};
+});

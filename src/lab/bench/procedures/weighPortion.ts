@@ -4,7 +4,7 @@ import type { Procedure } from './procedure.ts';
  * A portion by pipette, weighed in a closed vessel. Free in order: the empty weighing and the rinsing of the pipette. The
  * temperature is best taken before the portion, but is right later too.
  */
-export const weighPortion: Procedure = {
+export const weighPortion = (): Procedure => ({
   name: 'weighed portion',
   sinceLayout: 3,
   actions: [
@@ -57,4 +57,4 @@ export const weighPortion: Procedure = {
     'Two masses make a difference. Which things have to be just the same both times?',
     'Ask of each letter: would the balance tell the mass of the portion if this were still to come?',
   ],
-};
+});

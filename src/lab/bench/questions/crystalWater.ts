@@ -1,7 +1,7 @@
 import type { Question } from './question.ts';
 
 /** Water of hydration joins the rest; the mark, not the water added, fixes the volume. */
-export const crystalWater: Question = {
+export const crystalWater = (): Question => ({
   name: 'crystal water',
   // True of every formula, since a team may have one without water.
   stem: [
@@ -42,4 +42,4 @@ export const crystalWater: Question = {
     'The mark fixes the volume of everything together, whichever way the water came in.',
     ['Your flask holds ', { given: 'flask' }, ' mL in all. Whose water fills it up to there?'],
   ],
-};
+});

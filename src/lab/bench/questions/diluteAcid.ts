@@ -4,7 +4,7 @@ import type { Question } from './question.ts';
  * Dilute and weak are different things. Holds for acids and bases, those that come apart completely and those that do not,
  * and for a reagent that is neither; the name is older than the bases.
  */
-export const diluteAcid: Question = {
+export const diluteAcid = (): Question => ({
   name: 'dilute acid',
   stem: [
     'The ',
@@ -48,4 +48,4 @@ export const diluteAcid: Question = {
     'Dilution changes how many particles are in each mL. Does it change what they are?',
     ['Each litre in the flask now holds ', { given: 'target molarity' }, ' mol. Where did they come from?'],
   ],
-};
+});

@@ -1,7 +1,7 @@
 import type { Question } from './question.ts';
 
 /** Dilution keeps the amount of solute; particles neither multiply, vanish nor fade. */
-export const dilutionParticles: Question = {
+export const dilutionParticles = (): Question => ({
   name: 'dilution particles',
   stem: [
     'A portion of stock becomes ',
@@ -50,4 +50,4 @@ export const dilutionParticles: Question = {
       ' mL. Picture every particle of the portion, then pour in the water.',
     ],
   ],
-};
+});

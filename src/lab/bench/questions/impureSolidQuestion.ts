@@ -1,7 +1,7 @@
 import type { Question } from './question.ts';
 
 /** The same reading stands for fewer particles of solute where the solid is not pure. */
-export const impureSolidQuestion: Question = {
+export const impureSolidQuestion = (): Question => ({
   name: 'impure solid',
   stem: [
     'Your solid is ',
@@ -37,4 +37,4 @@ export const impureSolidQuestion: Question = {
     'mass of solute = mass of solid × purity ÷ 100',
     ['Of every 100 g of your solid, ', { given: 'purity' }, ' g are solute. What is the rest?'],
   ],
-};
+});

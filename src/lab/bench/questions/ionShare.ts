@@ -1,7 +1,7 @@
 import type { Question } from './question.ts';
 
 /** Dilution does not touch the ratio of the ions: water brings none of them and takes none away. */
-export const ionShare: Question = {
+export const ionShare = (): Question => ({
   name: 'ion share',
   stem: [
     'More water goes into the ',
@@ -35,4 +35,4 @@ export const ionShare: Question = {
     'Each kind is spread through the same, larger volume. By which factor does each get less crowded?',
     ['Draw ten units of ', { given: 'formula' }, ' as ions in a small box, then the same ions in a larger one.'],
   ],
-};
+});

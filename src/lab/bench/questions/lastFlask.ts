@@ -1,7 +1,7 @@
 import type { Question } from './question.ts';
 
 /** Along a serial dilution particles get fewer in each mL, by the same factor each time. */
-export const lastFlask: Question = {
+export const lastFlask = (): Question => ({
   name: 'last flask',
   stem: [
     'Take one mL from the first flask and one from the third. How many ',
@@ -46,4 +46,4 @@ export const lastFlask: Question = {
       ' mL. What does that do to how crowded they are?',
     ],
   ],
-};
+});

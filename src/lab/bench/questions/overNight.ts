@@ -1,7 +1,7 @@
 import type { Question } from './question.ts';
 
 /** A true solution stays even: particles in motion do not sort themselves by weight. */
-export const overNight: Question = {
+export const overNight = (): Question => ({
   name: 'over night',
   stem: [
     'A clear, well mixed ',
@@ -35,4 +35,4 @@ export const overNight: Question = {
     'Left alone, things mix by themselves, though it takes long. Do they ever unmix?',
     ['Follow one particle of ', { given: 'formula' }, ' through the night. Does it rest?'],
   ],
-};
+});

@@ -1,7 +1,7 @@
 import type { Question } from './question.ts';
 
 /** A portion has the molarity of the whole; only its amount is smaller. */
-export const portionStrength: Question = {
+export const portionStrength = (): Question => ({
   name: 'portion strength',
   stem: ['Half of your ', { given: 'formula' }, ' solution goes into a clean, dry beaker. What is in it?'],
   right: {
@@ -36,4 +36,4 @@ export const portionStrength: Question = {
     'amount = molarity × volume. Which of the three changes when you pour?',
     ['Think of one mL of your ', { given: 'molarity' }, ' mol/L solution. Is that mL changed by being poured?'],
   ],
-};
+});

@@ -1,7 +1,7 @@
 import type { Question } from './question.ts';
 
 /** A salt in solution is separate ions, as many of each kind as the formula says; nothing clumps and nothing is neutral. */
-export const separateIons: Question = {
+export const separateIons = (): Question => ({
   name: 'separate ions',
   stem: ['The ', { given: 'formula' }, ' has all dissolved. What comes from one formula unit?'],
   right: {
@@ -36,4 +36,4 @@ export const separateIons: Question = {
     'All charges in a solution add up to nothing. Count ions until they do.',
     ['Write ', { given: 'formula' }, ' as its ions, each with its charge. How many of each make the charges even?'],
   ],
-};
+});

@@ -1,7 +1,7 @@
 import type { Question } from './question.ts';
 
 /** A molecular solute dissolves as whole molecules; the sight of nothing is no proof of nothing. */
-export const wholeMolecules: Question = {
+export const wholeMolecules = (): Question => ({
   name: 'whole molecules',
   stem: ['The ', { given: 'formula' }, ' has all dissolved, and the solution looks like water. What is in it?'],
   right: {
@@ -36,4 +36,4 @@ export const wholeMolecules: Question = {
     'Water can part molecules from each other. Parting the atoms of one takes a reaction.',
     ['Picture one molecule of ', { given: 'formula' }, ' at the edge of the solid. What does the water pull on?'],
   ],
-};
+});
