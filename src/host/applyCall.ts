@@ -8,7 +8,7 @@ import { isUntouched } from './isUntouched.ts';
 import { carryLate, type Late } from './lateEntries.ts';
 import { notePreparedPlan } from './notePreparedPlan.ts';
 import { changed, done } from './outcome.ts';
-import { tagOf } from './ownSheets.ts';
+import { noteKept, tagOf } from './ownSheets.ts';
 import { recalculateEveryMinute } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
@@ -16,7 +16,7 @@ import { hostWords } from './words.ts';
 export function applyCall(
   file: FileInRun,
   wish: ApplyWish,
-): Outcome<Pick<Applied, 'sheetId' | 'made'> & { readonly name: string; readonly late?: Late }> {
+): Outcome<Pick<Applied, 'sheetId' | 'made'> & { readonly late?: Late }> {
   const { plan, keptName, replace = false, firstEntries = [], also = [], tab, note, show } = wish;
   if (note?.was !== undefined && note.was !== readNote(file.store)) return changed(hostWords.theBuild);
   if (note?.before !== undefined) saveNote(file.store, note.before);
@@ -37,7 +37,6 @@ export function applyCall(
     sheetId,
     made: madeAny,
     ...(late === undefined ? {} : { late }),
-    name: sheetById(file, sheetId)?.sheet.getName() ?? plan.name,
   });
 }
 
@@ -74,5 +73,7 @@ function touchLast(file: FileInRun, { show, madeBefore, emptySheet, hide }: Last
   }
   if (madeBefore) sheetById(file, show)?.sheet.activate();
   hideSheets(file, hide);
+  // A run may have stopped after it tagged a sheet as kept and before it noted that.
+  for (const one of file.sheets) if (one.tag?.state === 'kept') noteKept(file, one);
   saveNote(file.store, '');
 }

@@ -223,7 +223,13 @@ function leave({ file, old, keptName }: { file: FileInRun; old: OwnSheet; keptNa
   const present = sheet.getName();
   const name = freeSheetName(file.spreadsheet, keptName, old.id);
   const { from: _, ...rest } = tag;
-  writeTag(file, old, { ...rest, state: 'leaving', keptName: name, name: tag.name ?? present });
+  writeTag(file, old, {
+    ...rest,
+    state: 'leaving',
+    keptName: name,
+    name: tag.name ?? present,
+    hidden: tag.hidden ?? sheet.isSheetHidden(),
+  });
   if (present !== name) sheet.setName(name);
   sheet.setTabColor(tabColors.kept);
 }
@@ -232,7 +238,8 @@ function leave({ file, old, keptName }: { file: FileInRun; old: OwnSheet; keptNa
 function keep(file: FileInRun, old: OwnSheet): void {
   setToRest(file, old);
   moveTab(file, old);
-  const { keptName: _, name: __, ...rest } = old.tag;
+  const { keptName: _, name: __, hidden, ...rest } = old.tag;
+  if (hidden === true) old.sheet.hideSheet();
   writeTag(file, old, { ...rest, state: 'kept' });
 }
 

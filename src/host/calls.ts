@@ -174,7 +174,6 @@ export interface StepReading {
 }
 interface AppliedReading extends StepReading {
   readonly sheetId: number;
-  readonly name: string;
   readonly made: boolean;
 }
 

@@ -45,6 +45,6 @@ export function onDesk<T>(work: (file: FileInRun) => Outcome<T>): Outcome<T> {
   const sheet = spreadsheet.getSheetByName(name);
   const isIn = sheet === null || sheetProtections(sheet).every((protection) => protection.canEdit());
   return isIn
-    ? work(fileInRun(spreadsheet))
+    ? work(fileInRun(spreadsheet, sheet?.getSheetId()))
     : { ok: false, problem: { message: hostWords.notTeacher, reason: 'teacher' } };
 }

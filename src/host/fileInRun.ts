@@ -29,11 +29,13 @@ export interface FileInRun {
   /** In the order of the tabs. */
   readonly sheets: SheetInRun[];
   readonly locale: () => string;
+  /** Number of the sheet that tells teacher and students apart, where the run has looked for it and there is one. */
+  readonly deskId: number | undefined;
   /** Whether it was asked what each sheet is. */
   isKnown: boolean;
 }
 
-export function fileInRun(spreadsheet: Spreadsheet): FileInRun {
+export function fileInRun(spreadsheet: Spreadsheet, deskId?: number): FileInRun {
   let locale: string | undefined;
   return {
     spreadsheet,
@@ -43,6 +45,7 @@ export function fileInRun(spreadsheet: Spreadsheet): FileInRun {
       locale ??= spreadsheet.getSpreadsheetLocale();
       return locale;
     },
+    deskId,
     isKnown: false,
   };
 }

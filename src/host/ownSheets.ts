@@ -31,6 +31,8 @@ export interface SheetTag {
   readonly check?: string;
   /** Of a sheet that is put away: what the page noted about it. */
   readonly about?: string;
+  /** Of a sheet that is leaving: whether it is out of sight, since moving its tab shows it for a moment. */
+  readonly hidden?: boolean;
   /** Number of the old sheet that entries are copied from. */
   readonly from?: number;
   /** Of a sheet that is leaving: the name it gets, and the one that its successor takes over. */
@@ -93,9 +95,10 @@ export function tagOf(file: FileInRun, one: SheetInRun): SheetTag | undefined {
 
 function lookUpTags(file: FileInRun): void {
   for (const [one, { entry, words, tag }] of tagged(file, tagKey)) Object.assign(one, { entry, words, tag });
-  // Nothing can be said of a sheet in which nothing stands.
+  // Nothing can be said of a sheet in which nothing stands, and of the one that tells who is a teacher it is known.
   const filled = file.sheets.filter(
-    (one) => one.tag === undefined && !keptIds(file).includes(one.id) && one.sheet.getLastRow() > 0,
+    ({ id, tag, sheet }) =>
+      tag === undefined && id !== file.deskId && !keptIds(file).includes(id) && sheet.getLastRow() > 0,
   );
   if (filled.length > 0) for (const [one, { tag }] of tagged(file, keptKey)) one.tag ??= tag;
   const inUse = new Set(file.sheets.flatMap(({ tag }) => (tag === undefined || isOld(tag) ? [] : [roleName(tag)])));
@@ -144,13 +147,18 @@ export function writeTag(file: FileInRun, one: SheetInRun, wanted: SheetTag): vo
   if (one.words !== words) {
     if (one.words === undefined) one.sheet.addDeveloperMetadata(tagKey, words, documentVisibility());
     else {
-      one.entry ??= one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
-      one.entry?.setValue(words);
+      entryOf(one)?.setValue(words);
     }
     one.words = words;
   }
   one.tag = tag;
   if (tag.state === 'kept') noteKept(file, one);
+}
+
+/** Where its tag stands; a sheet that this run has put in has nothing else there. */
+function entryOf(one: SheetInRun): Metadata | undefined {
+  one.entry ??= one.sheet.getDeveloperMetadata().find((entry) => one.isNew === true || entry.getKey() === tagKey);
+  return one.entry;
 }
 
 const keptProperty = 'labrow.kept';
@@ -169,12 +177,15 @@ export const isKept = (file: FileInRun, one: SheetInRun): boolean => {
   return tag === undefined ? keptIds(file).includes(one.id) : tag.state === 'kept';
 };
 
-/** Its tag goes by another name from then on, so that the search for those in use passes it over. */
-function noteKept(file: FileInRun, one: SheetInRun): void {
-  one.entry ??= one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey);
-  one.entry?.setKey(keptKey);
+/**
+ * Its tag goes by another name from then on, so that the search for those in use passes it over. The list is written last:
+ * a sheet that is in it was noted whole.
+ */
+export function noteKept(file: FileInRun, one: SheetInRun): void {
   const ids = keptIds(file);
-  if (!ids.includes(one.id)) file.store.write(keptProperty, [...ids, one.id].join(' '));
+  if (ids.includes(one.id)) return;
+  entryOf(one)?.setKey(keptKey);
+  file.store.write(keptProperty, [...ids, one.id].join(' '));
 }
 
 /** In use no more, or not now. */

@@ -51,6 +51,10 @@ export const isStateRule = (rule: Rule, startsWith: string): boolean => {
 export const sheetProtections = (sheet: Sheet): SheetProtection[] =>
   sheet.getProtections(SpreadsheetApp.ProtectionType.SHEET);
 
+/** What becomes of a text that is longer than its cell. */
+export const wrapOf = ({ wrap, clip }: { readonly wrap: boolean; readonly clip?: boolean }) =>
+  SpreadsheetApp.WrapStrategy[wrap ? 'WRAP' : clip === true ? 'CLIP' : 'OVERFLOW'];
+
 /** A line around each cell: a place to type in. */
 export const boxAround = (cells: GoogleAppsScript.Spreadsheet.RangeList, colour: string): void => {
   cells.setBorder(true, true, true, true, true, true, colour, SpreadsheetApp.BorderStyle.SOLID);

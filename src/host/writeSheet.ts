@@ -18,6 +18,7 @@ import {
   sheetProtections,
   stateRuleOf,
   type Validation,
+  wrapOf,
 } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
@@ -223,12 +224,7 @@ function writeLooks(sheet: Sheet, plan: SheetPlan, firstRow: number): void {
   range.setFontColors(as(({ color }) => color));
   range.setFontWeights(as(({ bold }) => (bold ? 'bold' : 'normal')));
   range.setFontSizes(as(({ size }) => size));
-  range.setWraps(as(({ wrap }) => wrap));
-  for (const { look, row, column, rows: high, columns: wide } of plan.looks) {
-    const from = Math.max(row, firstRow);
-    if (looks[look].clip !== true || from > row + high - 1) continue;
-    sheet.getRange(from, column, row + high - from, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
-  }
+  range.setWrapStrategies(as(wrapOf));
   const boxes = new Map<string, string[]>();
   for (const area of plan.looks) {
     const { border } = looks[area.look];

@@ -20,17 +20,22 @@ export function writing<T>(
   work: (file: FileInRun) => Outcome<T>,
 ): Outcome<T & { readonly reading: BookReading }> {
   return onDesk((file) => {
-    const locked = withDocumentLock(patienceMs, (): Outcome<T & { readonly reading: BookReading }> => {
-      for (const { id, mark } of seen) {
-        const one = sheetById(file, id);
-        if (one === undefined) return changed(hostWords.aSheetGone);
-        const cells = cellsRead(one);
-        if (markOf(tagOf(file, one) ?? recognisedSheet(cells), cells) !== mark)
-          return changed(hostWords.theSheet(one.sheet.getName()));
-      }
-      const outcome = work(file);
-      return outcome.ok ? done({ ...outcome.value, reading: readBook(file, read) }) : outcome;
-    });
+    const locked = withDocumentLock(
+      patienceMs,
+      (): Outcome<T & { readonly reading: BookReading }> => {
+        for (const { id, mark } of seen) {
+          const one = sheetById(file, id);
+          if (one === undefined) return changed(hostWords.aSheetGone);
+          const cells = cellsRead(one);
+          if (markOf(tagOf(file, one) ?? recognisedSheet(cells), cells) !== mark)
+            return changed(hostWords.theSheet(one.sheet.getName()));
+        }
+        const outcome = work(file);
+        return outcome.ok ? done({ ...outcome.value, reading: readBook(file, read) }) : outcome;
+      },
+      // Reading lets writes arrive first, and writes nothing.
+      ({ ok }) => ok,
+    );
     return locked.ran ? locked.value : busy();
   });
 }

@@ -46,21 +46,23 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
   const { lesson, exit, className, teams, firstBlock, cautionsRow, caution, last, cautions } = input;
   const { steps } = lesson.activity;
   const blockRows = steps.length + exit.length + 2;
-  const one = (row: number, height: number): RowHeight => ({ row, rows: 1, height });
-  const above: RowHeight[] = [
-    one(classRows.headings, heights.headings),
-    one(classRows.title, Math.max(heights.title, inColumn(className, at.title, 'class name'))),
-    one(classRows.banner, heights.slight),
-    one(classRows.caution, caution === '' ? heights.slight : inColumn(caution, at.task, 'caution text')),
-    one(
-      classRows.note,
+  const above = runsOf(
+    [
+      heights.headings,
+      Math.max(heights.title, inColumn(className, at.title, 'class name')),
+      heights.slight,
+      caution === '' ? heights.slight : inColumn(caution, at.task, 'caution text'),
       inColumn([words.class.invented, words.class.how, words.class.notice].join(' '), at.task, 'text'),
-    ),
-    { row: classRows.find, rows: cautionsRow - classRows.find, height: heights.line },
-    one(cautionsRow, Math.max(heights.line, inColumn(last, at.task, 'text'))),
-    ...cautions.map((row, place) => one(cautionsRow + 1 + place, Math.max(heights.slight, cautionRowHeight(row)))),
-    one(cautionsRow + cautionRows + 1, heights.slight),
-  ];
+      ...Array.from({ length: cautionsRow - classRows.find }, () => heights.line),
+      Math.max(heights.line, inColumn(last, at.task, 'text')),
+      ...Array.from({ length: cautionRows }, (_, place) => {
+        const row = cautions[place];
+        return row === undefined ? heights.slight : Math.max(heights.slight, cautionRowHeight(row));
+      }),
+      heights.slight,
+    ],
+    classRows.headings,
+  );
   if (teams.length === 0) return above;
   const each = inFewRuns(
     [...steps, ...exit].map((step) => ({

@@ -283,7 +283,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
         touch(one.wish, isMade);
         return {
           ok: true,
-          value: { sheetId: sheet.id, name: sheet.name, made: isMade, reading: reading(one.wish.read) },
+          value: { sheetId: sheet.id, made: isMade, reading: reading(one.wish.read) },
         };
       }
       case 'writeCells': {

@@ -37,8 +37,9 @@ export function* writeKeySheet(file: File, confirmed: unknown): Work<Outcome<{ r
       show: true,
     });
     if (!answer.ok) return answer;
-    noted(file, answer.value.reading, []);
-    return done({ name: answer.value.name });
+    const { reading, sheetId } = answer.value;
+    noted(file, reading, []);
+    return done({ name: reading.sheets.find(({ id }) => id === sheetId)?.name ?? name });
   });
 }
 

@@ -71,6 +71,7 @@ type RangePart = Pick<
   | 'setWrap'
   | 'setWraps'
   | 'setWrapStrategy'
+  | 'setWrapStrategies'
   | 'setVerticalAlignment'
   | 'setHorizontalAlignment'
   | 'setHorizontalAlignments'
@@ -443,6 +444,11 @@ export class RangeStandIn extends HostObject implements RangePart {
   }
   setWrapStrategy(strategy: GoogleAppsScript.Spreadsheet.WrapStrategy): HostRange {
     return this.#formatAll({ wrap: constantValue(strategy, wrapStrategies, 'SpreadsheetApp.Range.setWrapStrategy') });
+  }
+  setWrapStrategies(strategies: GoogleAppsScript.Spreadsheet.WrapStrategy[][]): HostRange {
+    return this.#formatBlock(strategies, 'setWrapStrategies', (strategy) => ({
+      wrap: constantValue(strategy, wrapStrategies, 'SpreadsheetApp.Range.setWrapStrategies'),
+    }));
   }
   setVerticalAlignment(alignment: 'top' | 'middle' | 'bottom' | null): HostRange {
     return this.#formatAll({ vertical: oneOf(alignment, ['top', 'middle', 'bottom'], 'setVerticalAlignment') });
