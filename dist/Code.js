@@ -4471,7 +4471,7 @@ function exitGivens(id) {
 function withExitGivens(activity, id) { return { ...activity, givens: [...activity.givens, ...exitGivens(id)] }; }
 
 // From lab/bench/procedures
-var concentratedToFlask = {
+function concentratedToFlask() { return {
 	name: "concentrated to flask",
 	sinceLayout: 3,
 	actions: [
@@ -4510,9 +4510,9 @@ var concentratedToFlask = {
 		"Think of three places: outside the hood, the beaker, the flask. Which letters belong to which?",
 		"Ask of each letter: would you do this with a liquid that is hot, or with no goggles on?"
 	]
-};
+}; }
 
-var dryResidue = {
+function dryResidue() { return {
 	name: "weighed residue",
 	sinceLayout: 3,
 	actions: [
@@ -4548,9 +4548,9 @@ var dryResidue = {
 		"Two masses make a difference. Which things have to be done before each of them?",
 		"Ask of each letter: would the balance tell the truth if this were still to come?"
 	]
-};
+}; }
 
-var pipetteToFlask = {
+function pipetteToFlask() { return {
 	name: "pipette to flask",
 	sinceLayout: 3,
 	actions: [
@@ -4603,9 +4603,9 @@ var pipetteToFlask = {
 		"Rinsing comes with emptying. Some things need an open flask, some a closed one. Sort the letters.",
 		"Ask of each letter: what would go wrong if the stock were in the flask already?"
 	]
-};
+}; }
 
-var serialFlasks = {
+function serialFlasks() { return {
 	name: "serial dilution",
 	sinceLayout: 3,
 	actions: [
@@ -4656,9 +4656,9 @@ var serialFlasks = {
 		"Sort the letters: those about the first flask, those about the second, those about the pipette.",
 		"Ask of each letter: would the portion be right if this were still to come?"
 	]
-};
+}; }
 
-var solidToFlask = {
+function solidToFlask() { return {
 	name: "solid to flask",
 	sinceLayout: 3,
 	actions: [
@@ -4731,9 +4731,9 @@ var solidToFlask = {
 		"Some things need an empty flask, some an open one, some a closed one. Sort the letters into those three.",
 		"Ask of each letter: what would go wrong if the water were at the mark already?"
 	]
-};
+}; }
 
-var weighPortion = {
+function weighPortion() { return {
 	name: "weighed portion",
 	sinceLayout: 3,
 	actions: [
@@ -4769,20 +4769,21 @@ var weighPortion = {
 		"Two masses make a difference. Which things have to be just the same both times?",
 		"Ask of each letter: would the balance tell the mass of the portion if this were still to come?"
 	]
-};
+}; }
 
 // From lab/bench
-function allProcedures() { return [
-	solidToFlask, pipetteToFlask, concentratedToFlask, serialFlasks, dryResidue, weighPortion
-]; }
+var procedures = {
+	"solid to flask": solidToFlask, "pipette to flask": pipetteToFlask, "concentrated to flask": concentratedToFlask,
+	"serial dilution": serialFlasks, "weighed residue": dryResidue, "weighed portion": weighPortion
+};
 function procedureByName(name) {
-	const found = allProcedures().find((procedure) => procedure.name === name);
+	const found = procedures[name];
 	if (found === void 0) throw new Error(`No procedure is called “${name}”.`);
-	return found;
+	return found();
 }
 
 // From lab/bench/questions
-var crystalWater = {
+function crystalWater() { return {
 	name: "crystal water",
 	// True of every formula, since a team may have one without water.
 	right: {
@@ -4800,9 +4801,9 @@ var crystalWater = {
 		"The mark fixes the volume of everything together, whichever way the water came in.",
 		["Your flask holds ", { given: "flask" }, " mL in all. Whose water fills it up to there?"]
 	]
-};
+}; }
 
-var diluteAcid = {
+function diluteAcid() { return {
 	name: "dilute acid",
 	right: {
 		id: "spread out",
@@ -4829,9 +4830,9 @@ var diluteAcid = {
 		"Dilution changes how many particles are in each mL. Does it change what they are?",
 		["Each litre in the flask now holds ", { given: "target molarity" }, " mol. Where did they come from?"]
 	]
-};
+}; }
 
-var dilutionParticles = {
+function dilutionParticles() { return {
 	name: "dilution particles",
 	right: {
 		id: "spread out",
@@ -4854,9 +4855,9 @@ var dilutionParticles = {
 			" mol/L in ", { given: "target volume" }, " mL. Picture every particle of the portion, then pour in the water."
 		]
 	]
-};
+}; }
 
-var impureSolidQuestion = {
+function impureSolidQuestion() { return {
 	name: "impure solid",
 	right: {
 		id: "fewer", reply: "Yes: part of what the balance showed is something else. That is why you weigh out more."
@@ -4870,9 +4871,9 @@ var impureSolidQuestion = {
 		"A balance weighs all that lies on it.", "mass of solute = mass of solid × purity ÷ 100",
 		["Of every 100 g of your solid, ", { given: "purity" }, " g are solute. What is the rest?"]
 	]
-};
+}; }
 
-var ionShare = {
+function ionShare() { return {
 	name: "ion share",
 	right: { id: "same ratio", reply: "Yes: the formula sets the ratio. Water spreads all kinds out alike." },
 	others: [
@@ -4885,9 +4886,9 @@ var ionShare = {
 		"Each kind is spread through the same, larger volume. By which factor does each get less crowded?",
 		["Draw ten units of ", { given: "formula" }, " as ions in a small box, then the same ions in a larger one."]
 	]
-};
+}; }
 
-var lastFlask = {
+function lastFlask() { return {
 	name: "last flask",
 	right: {
 		id: "fewer in each mL",
@@ -4907,9 +4908,9 @@ var lastFlask = {
 			" mL. What does that do to how crowded they are?"
 		]
 	]
-};
+}; }
 
-var overNight = {
+function overNight() { return {
 	name: "over night",
 	right: {
 		id: "even", reply: "Yes: particles never stop moving about, and nothing sorts them once they are spread out."
@@ -4924,9 +4925,9 @@ var overNight = {
 		"Left alone, things mix by themselves, though it takes long. Do they ever unmix?",
 		["Follow one particle of ", { given: "formula" }, " through the night. Does it rest?"]
 	]
-};
+}; }
 
-var portionStrength = {
+function portionStrength() { return {
 	name: "portion strength",
 	right: { id: "same molarity", reply: "Yes: each mL holds what it held before. There are just fewer mL." },
 	others: [
@@ -4943,9 +4944,9 @@ var portionStrength = {
 		"amount = molarity × volume. Which of the three changes when you pour?",
 		["Think of one mL of your ", { given: "molarity" }, " mol/L solution. Is that mL changed by being poured?"]
 	]
-};
+}; }
 
-var separateIons = {
+function separateIons() { return {
 	name: "separate ions",
 	right: {
 		id: "separate",
@@ -4962,9 +4963,9 @@ var separateIons = {
 		"All charges in a solution add up to nothing. Count ions until they do.",
 		["Write ", { given: "formula" }, " as its ions, each with its charge. How many of each make the charges even?"]
 	]
-};
+}; }
 
-var wholeMolecules = {
+function wholeMolecules() { return {
 	name: "whole molecules",
 	right: { id: "whole", reply: "Yes: water pulls the molecules away from each other and leaves each of them whole." },
 	others: [
@@ -4978,17 +4979,18 @@ var wholeMolecules = {
 		"Water can part molecules from each other. Parting the atoms of one takes a reaction.",
 		["Picture one molecule of ", { given: "formula" }, " at the edge of the solid. What does the water pull on?"]
 	]
-};
+}; }
 
 // From lab/bench
-function allQuestions() { return [
-	dilutionParticles, portionStrength, crystalWater, impureSolidQuestion, lastFlask, diluteAcid, separateIons, ionShare,
-	wholeMolecules, overNight
-]; }
+var questions = {
+	"dilution particles": dilutionParticles, "portion strength": portionStrength, "crystal water": crystalWater,
+	"impure solid": impureSolidQuestion, "last flask": lastFlask, "dilute acid": diluteAcid, "separate ions": separateIons,
+	"ion share": ionShare, "whole molecules": wholeMolecules, "over night": overNight
+};
 function questionByName(name) {
-	const found = allQuestions().find((question) => question.name === name);
+	const found = questions[name];
 	if (found === void 0) throw new Error(`No question is called “${name}”.`);
-	return found;
+	return found();
 }
 
 // From lab/texts
@@ -7665,497 +7667,9 @@ var reagentMolarityEntry = {
 };
 return { entry: reagentMolarityEntry };
 },
-// Part ROUNDSIG: big.js/big, measurement/roundToFigures, functions/entries/roundSigEntry
+// Part ROUNDSIG: measurement/roundToFigures, functions/entries/roundSigEntry
 "ROUNDSIG"(part) {
 const { cellByCell, failure, success } = part("base");
-
-// From big.js
-var DP = 20;
-var RM = 1;
-var MAX_DP = 1e6;
-var MAX_POWER = 1e6;
-var NE = -7;
-var PE = 21;
-var STRICT = false;
-var NAME = "[big.js] ";
-var INVALID = NAME + "Invalid ";
-var INVALID_DP = INVALID + "decimal places";
-var INVALID_RM = INVALID + "rounding mode";
-var DIV_BY_ZERO = NAME + "Division by zero";
-var P = {};
-var UNDEFINED = void 0;
-var NUMERIC = /^-?(\d+(\.\d*)?|\.\d+)(e[+-]?\d+)?$/i;
-function _Big_() {
-	function Big2(n) {
-		var x = this;
-		if (!(x instanceof Big2)) {
-			return n === UNDEFINED && arguments.length === 0 ? _Big_() : new Big2(n);
-		}
-		if (n instanceof Big2) {
-			x.s = n.s;
-			x.e = n.e;
-			x.c = n.c.slice();
-		} else {
-			if (typeof n !== "string") {
-				if (Big2.strict === true && typeof n !== "bigint") {
-					throw TypeError(INVALID + "value");
-				}
-				n = n === 0 && 1 / n < 0 ? "-0" : String(n);
-			}
-			parse(x, n);
-		}
-		x.constructor = Big2;
-	}
-	Big2.prototype = P;
-	Big2.DP = DP;
-	Big2.RM = RM;
-	Big2.NE = NE;
-	Big2.PE = PE;
-	Big2.strict = STRICT;
-	Big2.roundDown = 0;
-	Big2.roundHalfUp = 1;
-	Big2.roundHalfEven = 2;
-	Big2.roundUp = 3;
-	return Big2;
-}
-function parse(x, n) {
-	var e, i, nl;
-	if (!NUMERIC.test(n)) {
-		throw Error(INVALID + "number");
-	}
-	x.s = n.charAt(0) == "-" ? (n = n.slice(1), -1) : 1;
-	if ((e = n.indexOf(".")) > -1) n = n.replace(".", "");
-	if ((i = n.search(/e/i)) > 0) {
-		if (e < 0) e = i;
-		e += +n.slice(i + 1);
-		n = n.substring(0, i);
-	} else if (e < 0) {
-		e = n.length;
-	}
-	nl = n.length;
-	for (i = 0; i < nl && n.charAt(i) == "0"; ) ++i;
-	if (i == nl) {
-		x.c = [x.e = 0];
-	} else {
-		for (; nl > 0 && n.charAt(--nl) == "0"; ) ;
-		x.e = e - i - 1;
-		x.c = [];
-		for (e = 0; i <= nl; ) x.c[e++] = +n.charAt(i++);
-	}
-	return x;
-}
-function round(x, sd, rm, more) {
-	var xc = x.c;
-	if (rm === UNDEFINED) rm = x.constructor.RM;
-	if (rm !== 0 && rm !== 1 && rm !== 2 && rm !== 3) {
-		throw Error(INVALID_RM);
-	}
-	if (sd < 1) {
-		more = rm === 3 && (more || !!xc[0]) || sd === 0 && (rm === 1 && xc[0] >= 5 || rm === 2 && (xc[0] > 5 || xc[0] === 5 && (more || xc[1] !== UNDEFINED)));
-		xc.length = 1;
-		if (more) {
-			x.e = x.e - sd + 1;
-			xc[0] = 1;
-		} else {
-			xc[0] = x.e = 0;
-		}
-	} else if (sd < xc.length) {
-		more = rm === 1 && xc[sd] >= 5 || rm === 2 && (xc[sd] > 5 || xc[sd] === 5 && (more || xc[sd + 1] !== UNDEFINED || xc[sd - 1] & 1)) || rm === 3 && (more || !!xc[0]);
-		xc.length = sd;
-		if (more) {
-			for (; ++xc[--sd] > 9; ) {
-				xc[sd] = 0;
-				if (sd === 0) {
-					++x.e;
-					xc.unshift(1);
-					break;
-				}
-			}
-		}
-		for (sd = xc.length; !xc[--sd]; ) xc.pop();
-	}
-	return x;
-}
-function stringify(x, doExponential, isNonzero) {
-	var e = x.e, s = x.c.join(""), n = s.length;
-	if (doExponential) {
-		s = s.charAt(0) + (n > 1 ? "." + s.slice(1) : "") + (e < 0 ? "e" : "e+") + e;
-	} else if (e < 0) {
-		for (; ++e; ) s = "0" + s;
-		s = "0." + s;
-	} else if (e > 0) {
-		if (++e > n) {
-			for (e -= n; e--; ) s += "0";
-		} else if (e < n) {
-			s = s.slice(0, e) + "." + s.slice(e);
-		}
-	} else if (n > 1) {
-		s = s.charAt(0) + "." + s.slice(1);
-	}
-	return x.s < 0 && isNonzero ? "-" + s : s;
-}
-P.abs = function() {
-	var x = new this.constructor(this);
-	x.s = 1;
-	return x;
-};
-P.cmp = function(y) {
-	var isneg, x = this, xc = x.c, yc = (y = new x.constructor(y)).c, i = x.s, j = y.s, k = x.e, l = y.e;
-	if (!xc[0] || !yc[0]) return !xc[0] ? !yc[0] ? 0 : -j : i;
-	if (i != j) return i;
-	isneg = i < 0;
-	if (k != l) return k > l ^ isneg ? 1 : -1;
-	j = (k = xc.length) < (l = yc.length) ? k : l;
-	for (i = -1; ++i < j; ) {
-		if (xc[i] != yc[i]) return xc[i] > yc[i] ^ isneg ? 1 : -1;
-	}
-	return k == l ? 0 : k > l ^ isneg ? 1 : -1;
-};
-P.div = function(y) {
-	var x = this, Big2 = x.constructor, a = x.c, b = (y = new Big2(y)).c, k = x.s == y.s ? 1 : -1, dp = Big2.DP;
-	if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
-		throw Error(INVALID_DP);
-	}
-	if (!b[0]) {
-		throw Error(DIV_BY_ZERO);
-	}
-	if (!a[0]) {
-		y.s = k;
-		y.c = [y.e = 0];
-		return y;
-	}
-	var bl, bt, n, cmp, ri, bz = b.slice(), ai = bl = b.length, al = a.length, r = a.slice(0, bl), rl = r.length, q = y, qc = q.c = [], qi = 0, p = dp + (q.e = x.e - y.e) + 1;
-	q.s = k;
-	k = p < 0 ? 0 : p;
-	bz.unshift(0);
-	for (; rl++ < bl; ) r.push(0);
-	do {
-		for (n = 0; n < 10; n++) {
-			if (bl != (rl = r.length)) {
-				cmp = bl > rl ? 1 : -1;
-			} else {
-				for (ri = -1, cmp = 0; ++ri < bl; ) {
-					if (b[ri] != r[ri]) {
-						cmp = b[ri] > r[ri] ? 1 : -1;
-						break;
-					}
-				}
-			}
-			if (cmp < 0) {
-				for (bt = rl == bl ? b : bz; rl; ) {
-					if (r[--rl] < bt[rl]) {
-						ri = rl;
-						for (; ri && !r[--ri]; ) r[ri] = 9;
-						--r[ri];
-						r[rl] += 10;
-					}
-					r[rl] -= bt[rl];
-				}
-				for (; !r[0]; ) r.shift();
-			} else {
-				break;
-			}
-		}
-		qc[qi++] = cmp ? n : ++n;
-		if (r[0] && cmp) r[rl] = a[ai] || 0;
-		else r = [a[ai]];
-	} while ((ai++ < al || r[0] !== UNDEFINED) && k--);
-	if (!qc[0] && qi != 1) {
-		qc.shift();
-		q.e--;
-		p--;
-	}
-	if (qi > p) round(q, p, Big2.RM, r[0] !== UNDEFINED);
-	return q;
-};
-P.eq = function(y) {
-	return this.cmp(y) === 0;
-};
-P.gt = function(y) {
-	return this.cmp(y) > 0;
-};
-P.gte = function(y) {
-	return this.cmp(y) > -1;
-};
-P.lt = function(y) {
-	return this.cmp(y) < 0;
-};
-P.lte = function(y) {
-	return this.cmp(y) < 1;
-};
-P.minus = P.sub = function(y) {
-	var i, j, t, xlty, x = this, Big2 = x.constructor, a = x.s, b = (y = new Big2(y)).s;
-	if (a != b) {
-		y.s = -b;
-		return x.plus(y);
-	}
-	var xc = x.c.slice(), xe = x.e, yc = y.c, ye = y.e;
-	if (!xc[0] || !yc[0]) {
-		if (yc[0]) {
-			y.s = -b;
-		} else if (xc[0]) {
-			y = new Big2(x);
-		} else {
-			y.s = 1;
-		}
-		return y;
-	}
-	if (a = xe - ye) {
-		if (xlty = a < 0) {
-			a = -a;
-			t = xc;
-		} else {
-			ye = xe;
-			t = yc;
-		}
-		t.reverse();
-		for (b = a; b--; ) t.push(0);
-		t.reverse();
-	} else {
-		j = ((xlty = xc.length < yc.length) ? xc : yc).length;
-		for (a = b = 0; b < j; b++) {
-			if (xc[b] != yc[b]) {
-				xlty = xc[b] < yc[b];
-				break;
-			}
-		}
-	}
-	if (xlty) {
-		t = xc;
-		xc = yc;
-		yc = t;
-		y.s = -y.s;
-	}
-	if ((b = (j = yc.length) - (i = xc.length)) > 0) for (; b--; ) xc[i++] = 0;
-	for (b = i; j > a; ) {
-		if (xc[--j] < yc[j]) {
-			for (i = j; i && !xc[--i]; ) xc[i] = 9;
-			--xc[i];
-			xc[j] += 10;
-		}
-		xc[j] -= yc[j];
-	}
-	for (; xc[--b] === 0; ) xc.pop();
-	for (; xc[0] === 0; ) {
-		xc.shift();
-		--ye;
-	}
-	if (!xc[0]) {
-		y.s = 1;
-		xc = [ye = 0];
-	}
-	y.c = xc;
-	y.e = ye;
-	return y;
-};
-P.mod = function(y) {
-	var ygtx, x = this, Big2 = x.constructor, a = x.s, b = (y = new Big2(y)).s;
-	if (!y.c[0]) {
-		throw Error(DIV_BY_ZERO);
-	}
-	x.s = y.s = 1;
-	ygtx = y.cmp(x) == 1;
-	x.s = a;
-	y.s = b;
-	if (ygtx) return new Big2(x);
-	a = Big2.DP;
-	b = Big2.RM;
-	Big2.DP = Big2.RM = 0;
-	x = x.div(y);
-	Big2.DP = a;
-	Big2.RM = b;
-	return this.minus(x.times(y));
-};
-P.neg = function() {
-	var x = new this.constructor(this);
-	x.s = -x.s;
-	return x;
-};
-P.plus = P.add = function(y) {
-	var e, k, t, x = this, Big2 = x.constructor;
-	y = new Big2(y);
-	if (x.s != y.s) {
-		y.s = -y.s;
-		return x.minus(y);
-	}
-	var xe = x.e, xc = x.c, ye = y.e, yc = y.c;
-	if (!xc[0] || !yc[0]) {
-		if (!yc[0]) {
-			if (xc[0]) {
-				y = new Big2(x);
-			} else {
-				y.s = x.s;
-			}
-		}
-		return y;
-	}
-	xc = xc.slice();
-	if (e = xe - ye) {
-		if (e > 0) {
-			ye = xe;
-			t = yc;
-		} else {
-			e = -e;
-			t = xc;
-		}
-		t.reverse();
-		for (; e--; ) t.push(0);
-		t.reverse();
-	}
-	if (xc.length - yc.length < 0) {
-		t = yc;
-		yc = xc;
-		xc = t;
-	}
-	e = yc.length;
-	for (k = 0; e; xc[e] %= 10) k = (xc[--e] = xc[e] + yc[e] + k) / 10 | 0;
-	if (k) {
-		xc.unshift(k);
-		++ye;
-	}
-	for (e = xc.length; xc[--e] === 0; ) xc.pop();
-	y.c = xc;
-	y.e = ye;
-	return y;
-};
-P.pow = function(n) {
-	var x = this, one = new x.constructor("1"), y = one, isneg = n < 0;
-	if (n !== ~~n || n < -MAX_POWER || n > MAX_POWER) {
-		throw Error(INVALID + "exponent");
-	}
-	if (isneg) n = -n;
-	for (; ; ) {
-		if (n & 1) y = y.times(x);
-		n >>= 1;
-		if (!n) break;
-		x = x.times(x);
-	}
-	return isneg ? one.div(y) : y;
-};
-P.prec = function(sd, rm) {
-	if (sd !== ~~sd || sd < 1 || sd > MAX_DP) {
-		throw Error(INVALID + "precision");
-	}
-	return round(new this.constructor(this), sd, rm);
-};
-P.round = function(dp, rm) {
-	if (dp === UNDEFINED) dp = 0;
-	else if (dp !== ~~dp || dp < -MAX_DP || dp > MAX_DP) {
-		throw Error(INVALID_DP);
-	}
-	return round(new this.constructor(this), dp + this.e + 1, rm);
-};
-P.sqrt = function() {
-	var r, c, t, x = this, Big2 = x.constructor, s = x.s, e = x.e, half = new Big2("0.5");
-	if (!x.c[0]) return new Big2(x);
-	if (s < 0) {
-		throw Error(NAME + "No square root");
-	}
-	s = Math.sqrt(+stringify(x, true, true));
-	if (s === 0 || s === 1 / 0) {
-		c = x.c.join("");
-		if (!(c.length + e & 1)) c += "0";
-		s = Math.sqrt(c);
-		e = ((e + 1) / 2 | 0) - (e < 0 || e & 1);
-		r = new Big2((s == 1 / 0 ? "5e" : (s = s.toExponential()).slice(0, s.indexOf("e") + 1)) + e);
-	} else {
-		r = new Big2(s + "");
-	}
-	e = r.e + (Big2.DP += 4);
-	do {
-		t = r;
-		r = half.times(t.plus(x.div(t)));
-	} while (t.c.slice(0, e).join("") !== r.c.slice(0, e).join(""));
-	return round(r, (Big2.DP -= 4) + r.e + 1, Big2.RM);
-};
-P.times = P.mul = function(y) {
-	var c, x = this, Big2 = x.constructor, xc = x.c, yc = (y = new Big2(y)).c, a = xc.length, b = yc.length, i = x.e, j = y.e;
-	y.s = x.s == y.s ? 1 : -1;
-	if (!xc[0] || !yc[0]) {
-		y.c = [y.e = 0];
-		return y;
-	}
-	y.e = i + j;
-	if (a < b) {
-		c = xc;
-		xc = yc;
-		yc = c;
-		j = a;
-		a = b;
-		b = j;
-	}
-	for (c = new Array(j = a + b); j--; ) c[j] = 0;
-	for (i = b; i--; ) {
-		b = 0;
-		for (j = a + i; j > i; ) {
-			b = c[j] + yc[i] * xc[j - i - 1] + b;
-			c[j--] = b % 10;
-			b = b / 10 | 0;
-		}
-		c[j] = b;
-	}
-	if (b) ++y.e;
-	else c.shift();
-	for (i = c.length; !c[--i]; ) c.pop();
-	y.c = c;
-	return y;
-};
-P.toExponential = function(dp, rm) {
-	var x = this, n = x.c[0];
-	if (dp !== UNDEFINED) {
-		if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
-			throw Error(INVALID_DP);
-		}
-		x = round(new x.constructor(x), ++dp, rm);
-		for (; x.c.length < dp; ) x.c.push(0);
-	}
-	return stringify(x, true, !!n);
-};
-P.toFixed = function(dp, rm) {
-	var x = this, n = x.c[0];
-	if (dp !== UNDEFINED) {
-		if (dp !== ~~dp || dp < 0 || dp > MAX_DP) {
-			throw Error(INVALID_DP);
-		}
-		x = round(new x.constructor(x), dp + x.e + 1, rm);
-		for (dp = dp + x.e + 1; x.c.length < dp; ) x.c.push(0);
-	}
-	return stringify(x, false, !!n);
-};
-P.toJSON = P.toString = function() {
-	var x = this, Big2 = x.constructor;
-	return stringify(x, x.e <= Big2.NE || x.e >= Big2.PE, !!x.c[0]);
-};
-if (typeof Symbol !== "undefined") {
-	P[Symbol.for("nodejs.util.inspect.custom")] = P.toJSON;
-}
-P.toNumber = function() {
-	var n = +stringify(this, true, true);
-	if (this.constructor.strict === true && !this.eq(n.toString())) {
-		throw Error(NAME + "Imprecise conversion");
-	}
-	return n;
-};
-P.toPrecision = function(sd, rm) {
-	var x = this, Big2 = x.constructor, n = x.c[0];
-	if (sd !== UNDEFINED) {
-		if (sd !== ~~sd || sd < 1 || sd > MAX_DP) {
-			throw Error(INVALID + "precision");
-		}
-		x = round(new Big2(x), sd, rm);
-		for (; x.c.length < sd; ) x.c.push(0);
-	}
-	return stringify(x, sd <= x.e || x.e <= Big2.NE || x.e >= Big2.PE, !!n);
-};
-P.valueOf = function() {
-	var x = this, Big2 = x.constructor;
-	if (Big2.strict === true) {
-		throw Error(NAME + "valueOf disallowed");
-	}
-	return stringify(x, x.e <= Big2.NE || x.e >= Big2.PE, true);
-};
-var Big = _Big_();
-var big_default = Big;
 
 // From measurement
 var mostFigures = 30;
@@ -8167,15 +7681,33 @@ function roundToFigures(number, { figures, ties }) {
 			advice: `Type a whole number from 1 to ${mostFigures}, such as 3.`
 		});
 	}
-	const exact = new big_default(number.decimal);
-	if (exact.eq(0)) return success("0");
-	const rounded = exact.prec(figures, ties === "up" ? 1 : 2);
-	const place = rounded.e;
+	const exact = digitsOf(number.decimal);
+	if (exact === void 0) return success("0");
+	const { digits, place } = keptDigits(exact, { figures, ties });
+	const sign = number.decimal.startsWith("-") ? "-" : "";
 	const decimals = figures - 1 - place;
-	const plain = rounded.toFixed(Math.max(decimals, 0));
-	const isClear = place >= smallestPlain && (decimals > 0 || !plain.endsWith("0"));
-	return success(isClear ? plain : rounded.toExponential(figures - 1).replace(/e\+?/, " × 10^"));
+	if (place >= smallestPlain && (decimals > 0 || decimals === 0 && !digits.endsWith("0")))
+		return success(sign + withPoint(digits.padStart(decimals + 1, "0"), decimals));
+	return success(`${sign}${withPoint(digits, figures - 1)} × 10^${place}`);
 }
+function digitsOf(decimal) {
+	const [, whole = "", part = "", exponent = "0"] = /^-?(\d*)\.?(\d*)(?:e(.*))?$/i.exec(decimal) ?? [];
+	const leading = (whole + part).search(/[1-9]/);
+	if (leading < 0) return void 0;
+	return { digits: (whole + part).slice(leading), place: whole.length - 1 - leading + Number(exponent) };
+}
+function keptDigits({ digits, place }, { figures, ties }) {
+	const kept = digits.slice(0, figures).padEnd(figures, "0");
+	const dropped = digits.slice(figures);
+	const isTie = /^50*$/.test(dropped);
+	const goesUp = isTie ? ties === "up" || /[13579]$/.test(kept) : dropped >= "5";
+	if (!goesUp) return { digits: kept, place };
+	const nines = kept.search(/9*$/);
+	if (nines === 0) return { digits: `1${"0".repeat(figures - 1)}`, place: place + 1 };
+	const raised = `${kept.slice(0, nines - 1)}${Number(kept[nines - 1]) + 1}`;
+	return { digits: raised.padEnd(figures, "0"), place };
+}
+function withPoint(digits, decimals) { return decimals === 0 ? digits : `${digits.slice(0, -decimals)}.${digits.slice(-decimals)}`; }
 
 // From functions/entries
 var roundSigEntry = {
@@ -8356,6 +7888,7 @@ function isStateRule(rule, startsWith) {
 	return condition !== null && condition.getCriteriaType() === SpreadsheetApp.BooleanCriteria.TEXT_STARTS_WITH && condition.getCriteriaValues()[0] === startsWith;
 }
 function sheetProtections(sheet) { return sheet.getProtections(SpreadsheetApp.ProtectionType.SHEET); }
+function wrapOf({ wrap, clip }) { return SpreadsheetApp.WrapStrategy[wrap ? "WRAP" : clip === true ? "CLIP" : "OVERFLOW"]; }
 function boxAround(cells, colour) {
 	cells.setBorder(true, true, true, true, true, true, colour, SpreadsheetApp.BorderStyle.SOLID);
 }
@@ -8452,12 +7985,12 @@ var hostWords = {
 	}
 };
 
-return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, boxAround, recalculateEveryMinute, documentVisibility, restWords, scratchSheet, hostWords };
+return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, wrapOf, boxAround, recalculateEveryMinute, documentVisibility, restWords, scratchSheet, hostWords };
 },
-// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 59 more
+// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, workbook/writtenChecks, host/fileStore, host/valuesOf and 59 more
 "desk"(part) {
 const { cautionRows, cellText, checksMark, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("workbook/layout");
-const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, restWords, scratchSheet, settle, sheetProtections, stateRuleOf, ui } = part("host/words");
+const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, restWords, scratchSheet, settle, sheetProtections, stateRuleOf, ui, wrapOf } = part("host/words");
 
 const { checkHeadings, closedRow } = part("lab/texts/feedback");
 const { filledText } = part("base");
@@ -8533,6 +8066,8 @@ function teamsAlone(plan) { return {
 	identity: { ...plan.identity, rows: plan.identity.rows.map((texts) => texts[1] === "" ? texts : ["", ""]) }
 }; }
 
+function checksAreWritten(cells) { return cellText(cells[checksMark.row - 1]?.[checksMark.column - 1]) === checksMark.text; }
+
 // From host
 function fileStore() {
 	let properties;
@@ -8566,7 +8101,7 @@ function fileStore() {
 
 function valuesOf(sheet) { return sheet.getDataRange().getValues(); }
 
-function fileInRun(spreadsheet) {
+function fileInRun(spreadsheet, deskId) {
 	let locale;
 	return {
 		spreadsheet,
@@ -8576,6 +8111,7 @@ function fileInRun(spreadsheet) {
 			locale ?? (locale = spreadsheet.getSpreadsheetLocale());
 			return locale;
 		},
+		deskId,
 		isKnown: false
 	};
 }
@@ -9061,12 +8597,7 @@ function writeLooks(sheet, plan, firstRow) {
 	range.setFontColors(as(({ color }) => color));
 	range.setFontWeights(as(({ bold }) => bold ? "bold" : "normal"));
 	range.setFontSizes(as(({ size: size2 }) => size2));
-	range.setWraps(as(({ wrap }) => wrap));
-	for (const { look, row, column, rows: high, columns: wide } of plan.looks) {
-		const from = Math.max(row, firstRow);
-		if (looks[look].clip !== true || from > row + high - 1) continue;
-		sheet.getRange(from, column, row + high - from, wide).setWrapStrategy(SpreadsheetApp.WrapStrategy.CLIP);
-	}
+	range.setWrapStrategies(as(wrapOf));
 	const boxes = new Map();
 	for (const area of plan.looks) {
 		const { border } = looks[area.look];
@@ -9297,7 +8828,7 @@ function tagOf(file2, one) {
 function lookUpTags(file2) {
 	for (const [one, { entry, words: words2, tag }] of tagged(file2, tagKey)) Object.assign(one, { entry, words: words2, tag });
 	const filled = file2.sheets.filter(
-		(one) => one.tag === void 0 && !keptIds(file2).includes(one.id) && one.sheet.getLastRow() > 0
+		({ id, tag, sheet }) => tag === void 0 && id !== file2.deskId && !keptIds(file2).includes(id) && sheet.getLastRow() > 0
 	);
 	if (filled.length > 0) for (const [one, { tag }] of tagged(file2, keptKey)) one.tag ?? (one.tag = tag);
 	const inUse = new Set(file2.sheets.flatMap(({ tag }) => tag === void 0 || isOld(tag) ? [] : [roleName(tag)]));
@@ -9334,13 +8865,16 @@ function writeTag(file2, one, wanted) {
 	if (one.words !== words2) {
 		if (one.words === void 0) one.sheet.addDeveloperMetadata(tagKey, words2, documentVisibility());
 		else {
-			one.entry ?? (one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey));
-			one.entry?.setValue(words2);
+			entryOf(one)?.setValue(words2);
 		}
 		one.words = words2;
 	}
 	one.tag = tag;
 	if (tag.state === "kept") noteKept(file2, one);
+}
+function entryOf(one) {
+	one.entry ?? (one.entry = one.sheet.getDeveloperMetadata().find((entry) => one.isNew === true || entry.getKey() === tagKey));
+	return one.entry;
 }
 var keptProperty = "labrow.kept";
 function keptIds(file2) { return file2.store.read(keptProperty).split(" ").filter((id) => id !== "").map(Number); }
@@ -9349,10 +8883,10 @@ function isKept(file2, one) {
 	return tag === void 0 ? keptIds(file2).includes(one.id) : tag.state === "kept";
 }
 function noteKept(file2, one) {
-	one.entry ?? (one.entry = one.sheet.getDeveloperMetadata().find((entry) => entry.getKey() === tagKey));
-	one.entry?.setKey(keptKey);
 	const ids = keptIds(file2);
-	if (!ids.includes(one.id)) file2.store.write(keptProperty, [...ids, one.id].join(" "));
+	if (ids.includes(one.id)) return;
+	entryOf(one)?.setKey(keptKey);
+	file2.store.write(keptProperty, [...ids, one.id].join(" "));
 }
 function isOld({ state }) { return state !== "building" && state !== "built"; }
 function isOf(tag, role) { return roleName(tag) === roleName(role); }
@@ -9513,8 +9047,6 @@ function typedOver({ headingRow, closingRow }, cells) {
 		return sumsIn(line) !== "" || !stateWords.some(({ word }) => word === cellText(line[classColumns.check - 1]));
 	};
 }
-
-function checksAreWritten(cells) { return cellText(cells[checksMark.row - 1]?.[checksMark.column - 1]) === checksMark.text; }
 
 var failed = /^#/;
 function obstaclesIn({ known, headingRow, closingRow }, cells) {
@@ -9785,6 +9317,7 @@ function putAway({ file: file2, present, name: name2, about, wish: { instead } }
 function woken(file2, role) {
 	const one = sheetAway(ownSheets(file2), role);
 	if (one === void 0) return void 0;
+	if (role.kind === "class" && checksAreWritten(cellsRead(one))) moveAside(one);
 	wakeUp(one);
 	one.cells = void 0;
 	moveTab(file2, one, placeFor({ file: file2, role, old: void 0 }) + 1);
@@ -9799,14 +9332,17 @@ function leave({ file: file2, old, keptName }) {
 	const present = sheet.getName();
 	const name2 = freeSheetName(file2.spreadsheet, keptName, old.id);
 	const { from: _, ...rest } = tag;
-	writeTag(file2, old, { ...rest, state: "leaving", keptName: name2, name: tag.name ?? present });
+	writeTag(file2, old, {
+		...rest, state: "leaving", keptName: name2, name: tag.name ?? present, hidden: tag.hidden ?? sheet.isSheetHidden()
+	});
 	if (present !== name2) sheet.setName(name2);
 	sheet.setTabColor(tabColors.kept);
 }
 function keep(file2, old) {
 	setToRest(file2, old);
 	moveTab(file2, old);
-	const { keptName: _, name: __, ...rest } = old.tag;
+	const { keptName: _, name: __, hidden, ...rest } = old.tag;
+	if (hidden === true) old.sheet.hideSheet();
 	writeTag(file2, old, { ...rest, state: "kept" });
 }
 function newSheet({ file: file2, plan, old }) {
@@ -9898,7 +9434,7 @@ function onDesk(work) {
 	const spreadsheet = openSpreadsheet();
 	const sheet = spreadsheet.getSheetByName(name);
 	const isIn = sheet === null || sheetProtections(sheet).every((protection) => protection.canEdit());
-	return isIn ? work(fileInRun(spreadsheet)) : { ok: false, problem: { message: hostWords.notTeacher, reason: "teacher" } };
+	return isIn ? work(fileInRun(spreadsheet, sheet?.getSheetId())) : { ok: false, problem: { message: hostWords.notTeacher, reason: "teacher" } };
 }
 
 function hideSheets(file2, kinds2 = []) {
@@ -9981,10 +9517,7 @@ function applyCall(file2, wish) {
 	if (show2 === true) sheetById(file2, sheetId)?.sheet.showSheet().activate();
 	const madeAny = made || others.some((other) => other.made);
 	const late = afterStep(file2, { ...wish, made: madeAny });
-	return done({
-		sheetId, made: madeAny, ...late === void 0 ? {} : { late },
-		name: sheetById(file2, sheetId)?.sheet.getName() ?? plan.name
-	});
+	return done({ sheetId, made: madeAny, ...late === void 0 ? {} : { late } });
 }
 function renameTab(file2, { sheetId, tab }) {
 	const sheet = sheetById(file2, sheetId)?.sheet;
@@ -10007,16 +9540,20 @@ function touchLast(file2, { show: show2, madeBefore, emptySheet, hide }) {
 	}
 	if (madeBefore) sheetById(file2, show2)?.sheet.activate();
 	hideSheets(file2, hide);
+	for (const one of file2.sheets) if (one.tag?.state === "kept") noteKept(file2, one);
 	saveNote(file2.store, "");
 }
 
-function withDocumentLock(milliseconds, work) {
+function withDocumentLock(milliseconds, work, hasSettled) {
 	const lock = LockService.getDocumentLock();
 	if (!lock.tryLock(milliseconds)) return { ran: false };
+	let settled = false;
 	try {
-		return { ran: true, value: work() };
+		const value = work();
+		settled = hasSettled?.(value) ?? false;
+		return { ran: true, value };
 	} finally {
-		settle();
+		if (!settled) settle();
 		lock.releaseLock();
 	}
 }
@@ -10686,17 +10223,22 @@ function runsOf(file2, cells) {
 var patienceMs = 2e3;
 function writing({ seen, read: read2 }, work) {
 	return onDesk((file2) => {
-		const locked = withDocumentLock(patienceMs, () => {
-			for (const { id, mark } of seen) {
-				const one = sheetById(file2, id);
-				if (one === void 0) return changed(hostWords.aSheetGone);
-				const cells = cellsRead(one);
-				if (markOf(tagOf(file2, one) ?? recognisedSheet(cells), cells) !== mark)
-					return changed(hostWords.theSheet(one.sheet.getName()));
-			}
-			const outcome = work(file2);
-			return outcome.ok ? done({ ...outcome.value, reading: readBook(file2, read2) }) : outcome;
-		});
+		const locked = withDocumentLock(
+			patienceMs,
+			() => {
+				for (const { id, mark } of seen) {
+					const one = sheetById(file2, id);
+					if (one === void 0) return changed(hostWords.aSheetGone);
+					const cells = cellsRead(one);
+					if (markOf(tagOf(file2, one) ?? recognisedSheet(cells), cells) !== mark)
+						return changed(hostWords.theSheet(one.sheet.getName()));
+				}
+				const outcome = work(file2);
+				return outcome.ok ? done({ ...outcome.value, reading: readBook(file2, read2) }) : outcome;
+			},
+			// Reading lets writes arrive first, and writes nothing.
+			({ ok }) => ok
+		);
 		return locked.ran ? locked.value : busy();
 	});
 }

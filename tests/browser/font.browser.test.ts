@@ -39,6 +39,6 @@ describe('the font of the tests', () => {
       document.adoptedStyleSheets = [];
     });
     // Drawn by a font of the machine, or by none where the machine has none.
-    expect((await foreignText(opened)).own).toBe(0);
+    await expect.poll(async () => (await foreignText(opened)).own).toBe(0);
   });
 });

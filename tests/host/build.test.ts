@@ -334,6 +334,12 @@ describe('building again with other teams', () => {
     const host = openBuilt();
     buildSetup(host, { ...setup, givens: { ...setup.givens, 'stock molarity': '0.400' } });
     expect(names(host).some((name) => name.startsWith('Plan, kept '))).toBe(true);
+    // To the last figure, as it was typed.
+    const planned = Object.values(host.view('teacher').sheets.find(({ name }) => name === 'Plan')?.cells ?? {}).map(
+      ({ text }) => text,
+    );
+    expect(planned).toContain('0.400');
+    expect(planned).not.toContain('0.4');
     expect(check(host, { ...otter, key: keyOf(host, 'Fern class', 'Otter') })).toBe('blank');
   });
 });

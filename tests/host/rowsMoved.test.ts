@@ -79,7 +79,7 @@ describe.each(Object.keys(works))('while %s', (work) => {
       const whole = open({ saved, clock });
       const changes = changesOf(whole);
       works[work]?.(whole);
-      const each = cases({ short: 37, deep: 1 });
+      const each = cases({ short: 83, deep: 1 });
       const places = changes.map(({ place }) => place).filter((place) => (place * 7919 + deed.length) % each === 0);
       expect(places.length).toBeGreaterThan(1);
       const odd: string[] = [];

@@ -250,7 +250,7 @@ describe('emptyCopy', () => {
     empty({ keepHints: true });
     const emptying = changes.filter(({ saved: stopped }) => stopped.includes(mark));
     expect(emptying.length).toBeGreaterThan(20);
-    const each = cases({ short: 120, deep: 1 });
+    const each = cases({ short: 331, deep: 1 });
     for (const { saved: stopped } of emptying.filter((_, index) => index % each === 2 % each)) {
       host = open({ saved: stopped, name, clock });
       empty({ keepHints: true });

@@ -5,7 +5,6 @@ import { texts } from '../../src/sidebar/texts.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { browserPages } from '../browser/browserPages.ts';
 import { openView } from '../browser/openView.ts';
-import { unfoldAll } from '../browser/unfoldAll.ts';
 import { cell, openSidebar, Preview, tab, typeInto } from './previewWindows.ts';
 
 /** The files that ship, in two windows: the teacher's with the sidebar, a student's without. */
@@ -111,19 +110,6 @@ describe('a lesson in two windows', () => {
     await shown(student, moles, at.task).toContain('0.911 mol/L');
     // What the student typed is still there, to the last figure.
     expect(preview.textAt(sheet, moles, at.entry)).toBe(right);
-  });
-
-  it('is planned from the teacher’s own numbers', async () => {
-    await sidebar.getByRole('button', { name: 'Build the table' }).waitFor();
-    await unfoldAll(sidebar);
-    await sidebar.getByLabel('Stock molarity').fill('0.250');
-    await sidebar.getByRole('textbox', { name: 'Flask', exact: true }).fill('1/4 L');
-    await sidebar.getByText('= 250 mL').first().waitFor();
-    await sidebar.getByRole('button', { name: 'Build the table' }).click();
-    await sidebar.getByText('The table is built').waitFor();
-    const plan = Object.values(preview.sheet('Plan').cells).map(({ text }) => text);
-    expect(plan).toContain('0.250');
-    expect(plan).not.toContain('0.25');
   });
 });
 

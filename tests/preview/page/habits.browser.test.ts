@@ -331,7 +331,7 @@ describe('habits of a sheet', () => {
     });
     await expect.poll(() => text(page, 'C4')).toBe('b');
     expect(await page.locator('dialog').count()).toBe(0);
-    expect(await text(page, 'D3')).toBe('on target');
+    await expect.poll(() => text(page, 'D3')).toBe('on target');
   });
   it('gives no anchor to an address that runs something', async () => {
     typeIn(host, { H3: '=HYPERLINK("javascript:alert(1)","here")', H4: '=HYPERLINK("#%E0","there")' });
