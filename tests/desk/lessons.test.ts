@@ -84,6 +84,23 @@ describe('the lessons of a file', () => {
     file.finish(file.call('startBuild', setup));
     expect(file.names()).toContain('Fern, lesson of Friday');
   });
+  it('give the only Plan and Prepare their plain tabs back once the other lesson is put away', () => {
+    next(on(file, days.second), other(moss));
+    const tabs = () => file.names().filter((name) => /^(Plan|Prepare)\b/.test(name));
+    expect(tabs().sort()).toEqual(['Plan', 'Plan 2', 'Prepare', 'Prepare 2']);
+    file.finish(file.call('openEarlier', '2026-03-02.1'));
+    const away = ['Plan', 'Prepare'].map((name) => earlier(`${name} 2`, days.second));
+    expect(tabs().sort()).toEqual(['Plan', 'Prepare', ...away].sort());
+    next(on(file, days.third), other(fern, moss));
+    expect(tabs()).toContain('Plan');
+    expect(tabs()).not.toContain('Plan 2');
+  });
+  it('leave a Plan the tab that a teacher has given it when another lesson leaves', () => {
+    file.sheetCalled('Plan').name = 'My plan';
+    next(on(file, days.second), other(moss));
+    file.finish(file.call('openEarlier', '2026-03-02.1'));
+    expect(file.names()).toContain('My plan');
+  });
   it('have the day on which they were begun, and a number of that day', () => {
     const book = bookOf(file);
     expect(lessonsInUse(book).map(({ id, begun }) => [id, begun])).toEqual([['2026-03-02.1', '2026-03-02']]);

@@ -134,19 +134,29 @@ function lessonsLeft(
       going.some(({ lesson }) => lesson.id === id) &&
       classesInFile(own).every(({ sheet }) => sheet === undefined || ids.includes(sheet.id)),
   );
+  const staying = lessonsInUse(book).find(({ id }) => id === of)?.book;
   return left.flatMap(({ id, book: own }) =>
     (['plan', 'prepare'] as const).flatMap((kind): readonly BuildTask[] => {
       const sheet = sheetInUse(own, { kind })?.id;
       if (sheet === undefined) return [];
+      const leaves = leaving(book, { sheet, lesson: id, instead: ofLesson({ kind }, of) });
+      const tab = staying === undefined ? undefined : sheetInUse(staying, { kind })?.name;
       return [
         {
           role: ofLesson({ kind }, id),
           label: deskWords.buildLabels.putAway(deskWords.buildLabels[kind]),
-          leaves: leaving(book, { sheet, lesson: id, instead: ofLesson({ kind }, of) }),
+          leaves: { ...leaves, tab: plainerTab(leaves.tab, tab) },
         },
       ];
     }),
   );
+}
+
+/** Of two tabs that differ by their number the lower; a name of its own stays with the sheet that stays. */
+function plainerTab(leaves: string, stays = leaves): string {
+  const [one, other] = [leaves, stays].map((name) => /^(.*?)(?: (\d+))?$/.exec(name));
+  if (one?.[1] !== other?.[1]) return stays;
+  return Number(one?.[2] ?? 1) < Number(other?.[2] ?? 1) ? leaves : stays;
 }
 
 /** Every sheet of the sample, in use or put away; Progress is made anew, since its parts are gone. */
