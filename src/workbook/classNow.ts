@@ -116,7 +116,12 @@ function concernOf(
   const concern = (rank: Concern['rank'], weight: number, reason: string, row = first): Concern => ({
     rank,
     weight,
-    reason: [bad ?? '', row === undefined ? '' : rowWords(row, title(row.step)), reason, unread ? say.cautions : '']
+    reason: [
+      bad ?? '',
+      row === undefined ? '' : rowWords(row, title(row.step), bad !== undefined),
+      reason,
+      unread ? say.cautions : '',
+    ]
       .filter((sentence) => sentence !== '')
       .join(' '),
   });
@@ -147,7 +152,7 @@ function concernOf(
 }
 
 /** A row that is not right, and the slip in it where one is known. */
-function rowWords({ check, entry, lookAt }: StepReading, step: string): string {
+function rowWords({ check, entry, lookAt }: StepReading, step: string, lacksGiven: boolean): string {
   const { classNow: say } = words;
   if (entry === '') return say.blankRow(step);
   const slip = slipSaid(lookAt);
@@ -156,7 +161,8 @@ function rowWords({ check, entry, lookAt }: StepReading, step: string): string {
   }
   if (check === 'close') return say.almost(step);
   if (check === 'follows') return say.follows(step);
-  return check === 'unreadable' ? say.unreadable(step) : say.notRight(step);
+  if (check !== 'unreadable') return say.notRight(step);
+  return lacksGiven ? say.unchecked(step) : say.unreadable(step);
 }
 
 /** Words that fit any wrong value, or that only send the team to another row: they name no slip. */

@@ -151,6 +151,8 @@ export const words = {
     almost: (step: string) => `${step}: close.`,
     follows: (step: string) => `${step}: right method, an earlier row needs a look.`,
     unreadable: (step: string) => `${step}: what was typed cannot be read.`,
+    /** A number that its check needs cannot be read, so nothing is known of what was typed. */
+    unchecked: (step: string) => `${step}: cannot be checked yet.`,
     notRight: (step: string) => `${step}: not right yet.`,
     blankRow: (step: string) => `${step}: still blank.`,
     cautions: 'The cautions are still to read.',

@@ -116,6 +116,9 @@ describe('record', () => {
     expect(await opened.locator('.clock').textContent()).toBe('Monday 2 March 2026');
     await opened.getByLabel('Present').fill('2 of 3 teams, 7 people');
     await opened.getByLabel('In your own words').fill('A calm hour.');
+    // Its words go on behind the count of teams, and have to be seen whole in the narrow page.
+    const finished = opened.getByLabel(texts.record.labels.finished);
+    expect(await finished.evaluate((control) => control.tagName)).toBe('TEXTAREA');
     await opened.getByRole('button', { name: texts.record.save }).click();
     await opened.getByText(texts.record.saved(1)).waitFor();
     expect(await sent(opened, 'saveRecord')).toEqual([

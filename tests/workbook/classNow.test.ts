@@ -150,6 +150,18 @@ describe('classNow', () => {
     const { talkFirst } = seen(block('Otter', step('a', found), step('b', { helpWanted: 1 })));
     expect(talkFirst[0]?.reason).toBe(`${words} Asked for help, level 1, at Second row.`);
   });
+  it('does not blame an entry that cannot be checked for want of a number of the Plan', () => {
+    const bad = words.classNow.badGiven({ cell: 'F42', name: 'flask', typed: 'about 100' });
+    const { talkFirst } = classNow({
+      reading: { blocks: [block('Bad', step('a', { check: 'unreadable', entry: '200' }))], linkRows: 1 },
+      titles,
+      told: ['words'],
+      badGivens: new Map([['bad', bad]]),
+      extension: '',
+      now,
+    });
+    expect(talkFirst[0]?.reason).toBe(`${bad} First row: cannot be checked yet.`);
+  });
   it('puts a number of the Plan that cannot be used before everything, with its cell', () => {
     const bad = words.classNow.badGiven({ cell: 'F42', name: 'molarity', typed: 'about 0.3' });
     const { talkFirst } = classNow({

@@ -38,10 +38,11 @@ export function classEntry(view: RecordClassView, parts: ClassEntryParts): HTMLE
 function wordRow(view: RecordClassView, name: WordField, { id, drafts, register, changed }: ClassEntryParts) {
   const { record: say } = texts;
   const value = drafts.of(view).entry[name];
-  const isShort = name === 'present' || name === 'finished';
-  const control = isShort
-    ? element('input', { type: 'text', value, autocomplete: 'off' })
-    : element('textarea', { rows: name === 'hard' || name === 'notes' ? 4 : 2 }, value);
+  // What teams finished also counts the exit question: too long for one line of the sidebar.
+  const control =
+    name === 'present'
+      ? element('input', { type: 'text', value, autocomplete: 'off' })
+      : element('textarea', { rows: name === 'hard' || name === 'notes' ? 4 : 2 }, value);
   const made = field({ id: `${id}-${name}`, label: say.labels[name], control });
   register(name, made);
   const put = () => {
