@@ -36,6 +36,12 @@ function keysIn(host: StandIn): readonly string[] {
 const stepRows = (host: StandIn, key: string) => rowsOf(host, { key, step: 'moles of solute', column: at.key });
 const planLines = (host: StandIn, key: string) =>
   rowsOf(host, { key, column: planColumns.key }).filter(({ sheet: { name } }) => name.startsWith('Plan'));
+const textsIn = (host: StandIn): ReadonlySet<string> =>
+  new Set(
+    host.book.sheets.flatMap(({ cells }) =>
+      [...cells.values()].flatMap(({ content }) => (content?.kind === 'text' ? [content.text] : [])),
+    ),
+  );
 const notesIn = (host: StandIn): readonly string[] =>
   host.book.sheets.flatMap(({ cells }) => [...cells.values()].flatMap(({ note }) => (note ? [note] : [])));
 
@@ -85,12 +91,11 @@ const deeds: Readonly<Record<string, Deed>> = {
     );
     if (place === undefined || first === undefined) return undefined;
     host.insertRows('teacher', first.sheet.id, first.row, 1);
-    const typed = ['119.00', '7', 'Ana, Ben'];
+    const typed = ['119.00', '7', 'Ana, Ben'].filter((text) => textsIn(host).has(text));
     return (after) => {
-      const texts = after.book.sheets.flatMap(({ cells }) =>
-        [...cells.values()].flatMap(({ content }) => (content?.kind === 'text' ? [content.text] : [])),
-      );
-      return typed.filter((text) => !texts.includes(text) && !notesIn(after).some((note) => note.includes(text)));
+      const [texts, notes] = [textsIn(after), notesIn(after)];
+      const lost = typed.filter((text) => !texts.has(text) && !notes.some((note) => note.includes(text)));
+      return lost.map((text) => `${text} is lost`);
     };
   },
   'another name on a tab': (host) => {
@@ -103,6 +108,15 @@ const deeds: Readonly<Record<string, Deed>> = {
 };
 const kinds = Object.keys(deeds);
 
+/** No action has fewer: the short form need not let one run through to count them. */
+const fewestCalls = 62;
+function callsOf(action: Action, saved: string): number {
+  const host = open({ saved, clock: clockOf(action) });
+  const { calls } = failAtCall(host, Number.POSITIVE_INFINITY);
+  goOn(host, action.press(host));
+  return calls();
+}
+
 describe('every action, with somebody typing at a call of its', () => {
   it.each(actions.map((action, index) => ({ ...action, index })))(
     '$name loses nothing typed, and its checks say what the judge says',
@@ -113,10 +127,7 @@ describe('every action, with somebody typing at a call of its', () => {
       if (count === 0) return;
       const saved = savedAs(from);
       const clock = clockOf(action);
-      const counted = open({ saved, clock });
-      const { calls } = failAtCall(counted, Number.POSITIVE_INFINITY);
-      goOn(counted, press(counted));
-      const all = calls();
+      const all = count === 1 ? fewestCalls : callsOf(action, saved);
       const every = Math.max(1, Math.floor(all / count));
       const odd: string[] = [];
       const done: Record<string, number> = {};
