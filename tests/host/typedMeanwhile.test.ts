@@ -93,8 +93,10 @@ const deeds: Readonly<Record<string, Deed>> = {
     host.insertRows('teacher', first.sheet.id, first.row, 1);
     const typed = ['119.00', '7', 'Ana, Ben'].filter((text) => textsIn(host).has(text));
     return (after) => {
-      const [texts, notes] = [textsIn(after), notesIn(after)];
-      const lost = typed.filter((text) => !texts.has(text) && !notes.some((note) => note.includes(text)));
+      const texts = [...textsIn(after), ...notesIn(after)];
+      // Roles are passed on by the order of the names.
+      const stands = (names: readonly string[]) => texts.some((text) => names.every((name) => text.includes(name)));
+      const lost = typed.filter((text) => !stands(text.split(', ')));
       return lost.map((text) => `${text} is lost`);
     };
   },
@@ -123,7 +125,7 @@ describe('every action, with somebody typing at a call of its', () => {
     ({ index, ...action }) => {
       const { name, from = 'lesson', press } = action as Action;
       const isBuild = action.tries !== undefined;
-      const count = cases({ short: isBuild ? 0 : 1, deep: Number.POSITIVE_INFINITY });
+      const count = cases({ short: isBuild || (index + seed) % 3 === 0 ? 0 : 1, deep: Number.POSITIVE_INFINITY });
       if (count === 0) return;
       const saved = savedAs(from);
       const clock = clockOf(action);
