@@ -101,6 +101,14 @@ describe('the lessons of a file', () => {
     file.finish(file.call('openEarlier', '2026-03-02.1'));
     expect(file.names()).toContain('My plan');
   });
+  it('keep the name that a tab is given while the next lesson is built, and hand it to the sheet that comes instead', () => {
+    const first = file.call('nextLesson', other(fern, moss), {}, { sameDay: true });
+    file.sheetCalled(fern).name = 'Ferns on Monday';
+    file.finish(first);
+    expect(file.names()).toEqual(expect.arrayContaining(['Ferns on Monday', earlier('Ferns on Monday')]));
+    file.finish(file.call('openEarlier', '2026-03-02.1'));
+    expect(file.names()).toContain('Ferns on Monday');
+  });
   it('have the day on which they were begun, and a number of that day', () => {
     const book = bookOf(file);
     expect(lessonsInUse(book).map(({ id, begun }) => [id, begun])).toEqual([['2026-03-02.1', '2026-03-02']]);

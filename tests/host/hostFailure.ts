@@ -63,6 +63,21 @@ export function actAtChange(host: StandIn, number: number, act: () => void): { r
   return { stop };
 }
 
+/** From now on somebody does something just before the `number`-th call of the host, once; reading counts as well. */
+export function actAtCall(host: StandIn, number: number, act: () => void): { readonly stop: () => void } {
+  let calls = 0;
+  let isActing = false;
+  const stop = watch(host, () => {
+    if (isActing) return;
+    calls += 1;
+    if (calls !== number) return;
+    isActing = true;
+    act();
+    isActing = false;
+  });
+  return { stop };
+}
+
 export interface Failure {
   /** Calls so far, of every kind. */
   readonly calls: () => number;

@@ -1,13 +1,13 @@
 import type { ApplyWish, LastTouch, SheetKind, SheetWish, StepReading } from '../../host/calls.ts';
 import { teamsOf } from '../../workbook/planWorkbook.ts';
-import type { SheetPlan } from '../../workbook/workbook.ts';
+import type { SheetPlan, SheetRole } from '../../workbook/workbook.ts';
 import { ask, type Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import { allKinds, buildKinds, type File, noted } from '../file/look.ts';
 import { sheetInUse, sheetsInUse, sheetToRead } from '../file/sheets.ts';
 import { attempt, seenOf } from '../file/writing.ts';
 import { aboutAway } from '../lesson/aboutAway.ts';
-import { lessonBook } from '../lesson/lessonsInFile.ts';
+import { begunOn, lessonBook } from '../lesson/lessonsInFile.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
 import { readAway } from '../lesson/readAway.ts';
 import { readyToRest } from '../lesson/readyToRest.ts';
@@ -45,6 +45,18 @@ export const continueBuild = (file: File): Work<Outcome<BuildState>> =>
     return yield* buildSheets(file, step);
   });
 
+/** A tab that got another name since the build began keeps that one: for its lesson, and for the sheet that comes instead. */
+function namesNow(
+  { sheet, keptName, tab }: LeavingTask,
+  { sheets }: Book,
+  { lesson = '' }: SheetRole,
+): Pick<LeavingTask, 'keptName' | 'tab'> {
+  const there = sheets.find(({ id, tag }) => id === sheet && tag !== null);
+  if (keptName === undefined || there === undefined) return { tab, ...(keptName === undefined ? {} : { keptName }) };
+  const now = deskWords.nameBefore(there.name);
+  return { tab: now, keptName: deskWords.awayName(now, begunOn(lesson)) };
+}
+
 interface Step {
   readonly book: Book;
   readonly note: BuildNote;
@@ -71,14 +83,14 @@ function* leave(
   file: File,
   { book: known, note, task, leaves }: Step & { readonly leaves: LeavingTask },
 ): Work<Outcome<BuildState>> {
-  const { sheet: sheetId, keptName, tab } = leaves;
+  const { sheet: sheetId } = leaves;
   const { role } = task;
   const there = known.sheets.find(({ id, tag }) => id === sheetId && tag !== null);
   const isOpen = there !== undefined && there.tag?.state !== 'away';
   let book = known;
   if (role.kind === 'class') {
     const ready =
-      keptName === undefined
+      leaves.keptName === undefined
         ? yield* clearRowsOf(file, book, sheetId)
         : isOpen
           ? yield* readyToRest(file, { sheetId, role, takesPeople: note.wish.takesPeople === true })
@@ -86,6 +98,7 @@ function* leave(
     if (!ready.ok) return ready;
     book = ready.value;
   }
+  const { keptName, tab } = namesNow(leaves, book, role);
   const instead = leaves.instead && sheetInUse(book, leaves.instead)?.id;
   const answer = yield* ask('putAside', {
     sheetId,

@@ -1,0 +1,121 @@
+import type { DeskArguments, DeskCall } from '../../src/desk/acts.ts';
+import type { Outcome } from '../../src/desk/outcome.ts';
+import type { BuildState } from '../../src/desk/views.ts';
+import type { Setup } from '../../src/lab/lesson/setup.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { classColumns as at } from '../../src/workbook/layout.ts';
+import { answerOf, buildSample, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
+import { setup } from './setup.ts';
+
+export const sheet = 'Fern class';
+const small: Setup = {
+  ...setup,
+  settings: { ...setup.settings, 'exit questions': '1' },
+  classes: [{ name: sheet, teams: ['Otter', 'Heron'] }],
+};
+const other: Setup = { ...small, settings: { ...small.settings, seed: '77' } };
+const day = (number: number) => () => new Date(`2026-03-0${number}T10:00:00Z`);
+
+/** Files that actions begin from, each made once. */
+const files = {
+  lesson: () => {
+    const host = open({ clock: day(2) });
+    buildSetup(host, small);
+    const row = stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' });
+    typeIn(host, { sheet, cells: [[row, at.entry, '119.00']] });
+    typeIn(host, { sheet, cells: [[row + 1, at.entry, '7']] });
+    typeIn(host, { sheet, cells: [[row - 2, at.who, 'Ana, Ben']] });
+    return host.save();
+  },
+  'checks from the sidebar': () => {
+    const host = open({ clock: day(2) });
+    buildSetup(host, { ...small, settings: { ...small.settings, 'checks come from': 'sidebar' } });
+    const row = stepRow(host, { sheet, key: 'c1-t1', step: 'molar mass' });
+    typeIn(host, { sheet, cells: [[row, at.entry, '119.00']] });
+    return host.save();
+  },
+  'a lesson put away': () => {
+    const host = open({ saved: savedAs('lesson'), clock: day(3) });
+    finish(host, call(host, 'nextLesson', other));
+    return host.save();
+  },
+  'the sample and a lesson': () => {
+    const host = open({ clock: day(2) });
+    buildSample(host);
+    finish(host, call(host, 'startBuild', small, { sample: 'keep' }));
+    return host.save();
+  },
+} as const;
+const made = new Map<keyof typeof files, string>();
+export function savedAs(name: keyof typeof files): string {
+  const known = made.get(name) ?? files[name]();
+  made.set(name, known);
+  return known;
+}
+
+export interface Action {
+  readonly name: DeskCall;
+  readonly from?: keyof typeof files;
+  /** A press; what is under way is left where it is, for the next step. */
+  readonly press: (host: StandIn) => Outcome<unknown>;
+  /** So many of its calls are tried in the short form, one after each other part. */
+  readonly tries?: number;
+}
+const act = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>): Action => ({
+  name,
+  press: (host) => call(host, name, ...about) as Outcome<unknown>,
+});
+/** The same press, or nothing yet where the file says that something is under way. */
+const build = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>): Action => ({
+  name,
+  press: (host) => {
+    const lesson = call(host, 'readLesson');
+    const under = lesson.ok ? lesson.value.building : undefined;
+    return under === undefined ? (call(host, name, ...about) as Outcome<unknown>) : { ok: true, value: under };
+  },
+});
+export const isUnderWay = (outcome: Outcome<unknown>): boolean =>
+  outcome.ok && (outcome.value as Partial<BuildState> | null)?.finished === false;
+/** Goes on as a page does, until the build is finished, a step of it is refused, or its end is known. */
+export function goOn(host: StandIn, first: Outcome<unknown>, isKnown: () => boolean = () => false): Outcome<unknown> {
+  let state = first;
+  for (let steps = 0; isUnderWay(state) && steps < 40 && !isKnown(); steps += 1) state = call(host, 'continueBuild');
+  return state;
+}
+const proposal = (host: StandIn) => {
+  const shown = answerOf(call(host, 'readRecord')).classes[0];
+  if (shown === undefined) throw new Error('Expected a class.');
+  return { entry: { ...(shown.saved ?? shown.proposal), notes: 'Calm.' }, base: shown.saved ?? null };
+};
+
+/** Everything that a person sets going in the sidebar and that writes. */
+export const actions: readonly Action[] = [
+  act('setAbsent', 'c1-t2', true),
+  act('setMembers', sheet, 'c1-t2', { names: 'Cleo, Dov', absent: [], base: '' }),
+  act('setOwnHelp', 'c1-t1', { level: '1', extension: 'Make it half as strong.' }),
+  act('showExitChecks', sheet, true),
+  act('passRoles', sheet),
+  act('closeClass', sheet, true),
+  act('checkAgain'),
+  { ...act('workOutChecks'), from: 'checks from the sidebar' },
+  act('writePrepareSheet', true),
+  act('writeKeySheet', true),
+  act('hideTeachersSheets'),
+  act('goToTeam', sheet, 'c1-t2'),
+  {
+    name: 'saveRecord',
+    press: (host) => call(host, 'saveRecord', [proposal(open({ saved: host.save(), clock: day(2) }))]),
+  },
+  { ...build('startBuild', { ...small, classes: [{ name: sheet, teams: ['Otter'] }] }), tries: 2 },
+  { ...build('addTeam', sheet, 'Wren'), tries: 1 },
+  { ...build('addClass', 'Reed class', ['Carp']), tries: 1 },
+  { ...build('addPractice', sheet), tries: 1 },
+  { ...build('nextLesson', other, {}, { sameDay: true }), tries: 1 },
+  { ...build('openEarlier', '2026-03-02.1'), from: 'a lesson put away', tries: 1 },
+  { ...build('removeSample'), from: 'the sample and a lesson', tries: 0 },
+];
+
+export const clockOf = ({ from }: Action) => day(from === 'a lesson put away' ? 4 : 2);
+/** Said by a second press of what is all there already. */
+export const standsAlready =
+  /different name for each team|called “|began|begun today|put away in this file|no sample to remove/;
