@@ -7987,7 +7987,7 @@ var hostWords = {
 
 return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, wrapOf, boxAround, recalculateEveryMinute, documentVisibility, restWords, scratchSheet, hostWords };
 },
-// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, workbook/writtenChecks, host/fileStore, host/valuesOf and 59 more
+// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, workbook/writtenChecks, host/fileStore, host/valuesOf and 60 more
 "desk"(part) {
 const { cautionRows, cellText, checksMark, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("workbook/layout");
 const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, restWords, scratchSheet, settle, sheetProtections, stateRuleOf, ui, wrapOf } = part("host/words");
@@ -8206,7 +8206,7 @@ function carriedEntries({ plan, from: given, to }) {
 	};
 	const rowByName = placesIn(from);
 	const standsAt = placesIn(to);
-	const placeOf = (name2, planned) => {
+	const placeOf2 = (name2, planned) => {
 		const there = nameAt(to[planned - 1]);
 		if (!isClass || there === name2) return planned;
 		const index = standsAt.get(name2);
@@ -8223,7 +8223,7 @@ function carriedEntries({ plan, from: given, to }) {
 		rows.forEach((texts, index) => {
 			const planned = firstRow + index;
 			const source = rowByName.get(nameOf3(texts));
-			const row = placeOf(nameOf3(texts), planned);
+			const row = placeOf2(nameOf3(texts), planned);
 			if (source === void 0 || row === void 0 || !carries(plan, { row: planned, column })) {
 				close();
 				return;
@@ -10170,10 +10170,64 @@ function kindOf2(given) {
 	return kind === "Date" || given === null || given === void 0 ? kind : `${kind} ${String(given)}`;
 }
 
+var mostRounds3 = 3;
+function rowsBefore(sheet, cells, wanted) {
+	const isTeams = ({ row }) => isNamed(cells[row - 1] ?? []);
+	if (classShift(cells) !== 0 || !wanted.some(isTeams)) return void 0;
+	return { cells, formulas: sheet.getRange(1, 1, cells.length, cells[0]?.length ?? 1).getFormulas() };
+}
+function putRowsRight(sheet, written, { cells, formulas }) {
+	const names = rowNames(cells);
+	const rowBefore = rowsByName(names);
+	const wishAt = new Map(written.map((wish) => [placeOf(wish), wish]));
+	for (let round = 1; round <= mostRounds3; round += 1) {
+		const now = valuesOf(sheet);
+		const namesNow = rowNames(now);
+		if (written.every(({ row }) => names[row - 1] === namesNow[row - 1])) return;
+		const rowNow = rowsByName(namesNow);
+		const seen = new Set();
+		for (const { row: strayed, column } of written) {
+			for (const row of [strayed, rowNow.get(names[strayed - 1] ?? "")]) {
+				if (row === void 0 || seen.has(placeOf({ row, column }))) continue;
+				seen.add(placeOf({ row, column }));
+				const own = rowBefore.get(namesNow[row - 1] ?? "");
+				const wish = own === void 0 ? void 0 : wishAt.get(placeOf({ row: own, column }));
+				const was = own === void 0 ? "" : cells[own - 1]?.[column - 1] ?? "";
+				const formula = own === void 0 ? "" : formulas[own - 1]?.[column - 1] ?? "";
+				const holds = cellSent(now[row - 1]?.[column - 1]);
+				const wanted = wish === void 0 ? cellSent(was) : wish.now;
+				const isOurs2 = isSame(holds, wishAt.get(placeOf({ row, column }))?.now) || isSame(holds, wish?.was);
+				if (isOurs2 && !isSame(holds, wanted))
+					putBack2(sheet, { row, column }, wish === void 0 ? formula : "", wanted);
+			}
+		}
+	}
+}
+function putBack2(sheet, { row, column }, formula, value) {
+	const cell = sheet.getRange(row, column);
+	if (formula === "" && typeof value === "string") cell.setNumberFormat("@");
+	if (formula !== "") cell.setNumberFormat("General").setFormula(formula);
+	else writeTexts(cell, [[typeof value === "object" ? new Date(value.date) : value]]);
+}
+function placeOf({ row, column }) { return `${row},${column}`; }
+function isSame(one, other) { return JSON.stringify(one) === JSON.stringify(other); }
+function rowsByName(names) { return new Map(names.flatMap((name2, index) => name2 === "" ? [] : [[name2, index + 1]])); }
+function rowNames(cells) {
+	const counts = new Map();
+	return cells.map((line) => {
+		if (!isNamed(line)) return "";
+		const name2 = nameOf(line);
+		const count = counts.get(name2) ?? 0;
+		counts.set(name2, count + 1);
+		return `${name2} ${count}`;
+	});
+}
+
 function writeCells(file2, { cells, heights }) {
 	const runs = runsOf(file2, cells);
 	if (runs === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
 	const sheets = new Set(runs.map(({ one }) => one));
+	const before = new Map();
 	for (const one of sheets) {
 		const own = runs.filter((run) => run.one === one);
 		makeRoom(one.sheet, {
@@ -10181,8 +10235,10 @@ function writeCells(file2, { cells, heights }) {
 			columns: Math.max(...own.map(({ column, cells: wide }) => column + wide.length - 1))
 		});
 		const there = cellsRead(one);
-		const isThere = ({ row, column, was }) => isSame(cellSent(there[row - 1]?.[column - 1]), was);
+		const isThere = ({ row, column, was }) => isSame2(cellSent(there[row - 1]?.[column - 1]), was);
 		if (!own.every((run) => run.cells.every(isThere))) return changed(hostWords.theSheet(one.sheet.getName()));
+		const rows = rowsBefore(one.sheet, there, wishesIn(own));
+		if (rows !== void 0) before.set(one, rows);
 	}
 	for (const one of sheets) {
 		one.cells = void 0;
@@ -10193,13 +10249,15 @@ function writeCells(file2, { cells, heights }) {
 		const values = wide.map(({ now }) => typeof now === "object" ? new Date(now.date) : now);
 		writeTexts(one.sheet.getRange(row, column, 1, wide.length), [values]);
 	}
+	for (const [one, rows] of before) putRowsRight(one.sheet, wishesIn(runs.filter((run) => run.one === one)), rows);
 	for (const { sheetId, row, height } of heights ?? []) {
 		const one = sheetById(file2, sheetId);
 		if (one !== void 0 && isOurs(file2, one)) one.sheet.setRowHeightsForced(row, 1, height);
 	}
 	return done({});
 }
-function isSame(one, other) { return JSON.stringify(one) === JSON.stringify(other); }
+function wishesIn(runs) { return runs.flatMap(({ cells }) => cells); }
+function isSame2(one, other) { return JSON.stringify(one) === JSON.stringify(other); }
 function isText2({ cells }) { return typeof cells[0]?.now === "string"; }
 function nameOf2({ row, column, cells }) { return areaName({ row, column, rows: 1, columns: cells.length }); }
 function isOurs(file2, one) { return tagOf(file2, one) !== void 0 || recognisedSheet(cellsRead(one)) !== void 0; }

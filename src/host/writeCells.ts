@@ -5,6 +5,7 @@ import { cellSent } from './cellSent.ts';
 import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
 import { changed, done, problem } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
+import { putRowsRight, type RowsBefore, rowsBefore } from './putRowsRight.ts';
 import { hostWords } from './words.ts';
 import { makeRoom } from './writeSheet.ts';
 import { writeTexts } from './writeTexts.ts';
@@ -22,6 +23,7 @@ export function writeCells(file: FileInRun, { cells, heights }: CellsWish): Outc
   const runs = runsOf(file, cells);
   if (runs === undefined) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
   const sheets = new Set(runs.map(({ one }) => one));
+  const before = new Map<SheetInRun, RowsBefore>();
   for (const one of sheets) {
     const own = runs.filter((run) => run.one === one);
     makeRoom(one.sheet, {
@@ -31,6 +33,8 @@ export function writeCells(file: FileInRun, { cells, heights }: CellsWish): Outc
     const there = cellsRead(one);
     const isThere = ({ row, column, was }: CellWish): boolean => isSame(cellSent(there[row - 1]?.[column - 1]), was);
     if (!own.every((run) => run.cells.every(isThere))) return changed(hostWords.theSheet(one.sheet.getName()));
+    const rows = rowsBefore(one.sheet, there, wishesIn(own));
+    if (rows !== undefined) before.set(one, rows);
   }
   for (const one of sheets) {
     // Read anew by whoever comes next. What is to stay text gets the format of texts first, all of it at once.
@@ -42,12 +46,15 @@ export function writeCells(file: FileInRun, { cells, heights }: CellsWish): Outc
     const values = wide.map(({ now }) => (typeof now === 'object' ? new Date(now.date) : now));
     writeTexts(one.sheet.getRange(row, column, 1, wide.length), [values]);
   }
+  for (const [one, rows] of before) putRowsRight(one.sheet, wishesIn(runs.filter((run) => run.one === one)), rows);
   for (const { sheetId, row, height } of heights ?? []) {
     const one = sheetById(file, sheetId);
     if (one !== undefined && isOurs(file, one)) one.sheet.setRowHeightsForced(row, 1, height);
   }
   return done({});
 }
+
+const wishesIn = (runs: readonly Run[]): readonly CellWish[] => runs.flatMap(({ cells }) => cells);
 
 const isSame = (one: CellSent, other: CellSent): boolean => JSON.stringify(one) === JSON.stringify(other);
 

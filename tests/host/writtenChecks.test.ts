@@ -10,8 +10,11 @@ import { tickTexts } from '../../src/lab/texts/ticks.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at, countedColumn, layoutVersion } from '../../src/workbook/layout.ts';
 import { readClassSheet } from '../../src/workbook/readClassSheet.ts';
+import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, finish, open, run, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
+import { checksDirect } from './checksDirect.ts';
+import { actAtChange, changesOf } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 const sheet = 'Fern class';
@@ -232,5 +235,45 @@ describe('checks that the sidebar works out', () => {
     workOut(seen);
     expect(counts(seen)).toEqual(before);
     expect(before).toEqual(counts(counted));
+  });
+});
+
+describe('checks that are being written while somebody moves rows', () => {
+  const begun = (() => {
+    const host = opened(bySidebar);
+    const { blocks } = readingOf(host);
+    const [first, second] = blocks.map(({ headingRow }) => headingRow);
+    typeIn(host, { sheet, cells: [[(first ?? 0) + 2, at.entry, '119.00'] as const] });
+    typeIn(host, { sheet, cells: [[(second ?? 0) + 2, at.entry, '7'] as const] });
+    return host.save();
+  })();
+  const clock = () => new Date('2026-03-02T10:00:00Z');
+  const deeds: Readonly<Record<string, (host: StandIn, headingRow: number) => void>> = {
+    'puts a row in above them': (host, row) => host.insertRows('teacher', sheetState(host, sheet).id, row, 1),
+    'puts a row in between them': (host, row) => host.insertRows('student', sheetState(host, sheet).id, row + 3, 1),
+    'takes an empty row out above them': (host, row) =>
+      host.deleteRows('teacher', sheetState(host, sheet).id, row - 1, 1),
+  };
+  it.each(Object.keys(deeds))('stand beside their own steps, and the numbers of teams stay, where one %s', (deed) => {
+    const whole = open({ saved: begun, clock });
+    const all = changesOf(whole);
+    answerOf(call(whole, 'workOutChecks'));
+    const count = cases({ short: 3, deep: Number.POSITIVE_INFINITY });
+    const every = Math.max(1, Math.floor(all.length / count));
+    const odd: string[] = [];
+    let moved = 0;
+    for (const { place } of all.filter((_, index) => index % every === every - 1)) {
+      const host = open({ saved: begun, clock });
+      const { stop } = actAtChange(host, place, () => {
+        moved += 1;
+        deeds[deed]?.(host, readingOf(host).blocks[0]?.headingRow ?? 0);
+      });
+      call(host, 'workOutChecks');
+      stop();
+      const { inTheWay = [] } = answerOf(call(host, 'workOutChecks'));
+      odd.push(...[...inTheWay, ...checksDirect(host).odd].map((words) => `${place}: ${words}`));
+    }
+    expect(moved).toBeGreaterThan(1);
+    expect(odd).toEqual([]);
   });
 });

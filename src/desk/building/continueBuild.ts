@@ -54,7 +54,8 @@ function namesNow(
   const there = sheets.find(({ id, tag }) => id === sheet && tag !== null);
   if (keptName === undefined || there === undefined) return { tab, ...(keptName === undefined ? {} : { keptName }) };
   const now = deskWords.nameBefore(there.name);
-  return { tab: now, keptName: deskWords.awayName(now, begunOn(lesson)) };
+  const away = deskWords.awayName(now, begunOn(lesson));
+  return { tab: away === keptName ? tab : now, keptName: away };
 }
 
 interface Step {
