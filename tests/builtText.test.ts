@@ -22,9 +22,12 @@ it('hands out what the build makes, and builds once', async () => {
   writeFileSync(join(folder, 'Sidebar.html'), 'kept');
   expect(await builtText('dist/Sidebar.html', folder)).toBe('kept');
 
-  // As `npm test` builds, before its first test.
-  const { status, stderr } = spawnSync(process.execPath, ['--import', 'tsx', 'scripts/buildForTests.ts', folder]);
-  expect([status, stderr.toString()]).toEqual([0, '']);
-  expect(readdirSync(folder).sort()).toEqual(['Code.js', 'Sidebar.html']);
-  for (const path of pushed) expect(await builtText(path, folder)).toBe(files[path]);
+  // As `npm test` has built, before its first test.
+  const ofRun = process.env.LABROW_BUILT ?? folder;
+  if (ofRun === folder) {
+    const { status, stderr } = spawnSync(process.execPath, ['--import', 'tsx', 'scripts/buildForTests.ts', folder]);
+    expect([status, stderr.toString()]).toEqual([0, '']);
+  }
+  expect(readdirSync(ofRun).sort()).toEqual(['Code.js', 'Sidebar.html']);
+  for (const path of pushed) expect(await builtText(path, ofRun)).toBe(files[path]);
 });

@@ -23,11 +23,14 @@ export function changesOf(host: StandIn): readonly Change[] {
   return changes;
 }
 
-/** From now on every change is noted with the workbook as it stood before it, where few are made. */
-export function saveAtChanges(host: StandIn): readonly (Change & { readonly saved: string })[] {
+/** From now on every change, or one in so many, is noted with the workbook as it stood before it. */
+export function saveAtChanges(host: StandIn, each = 1): readonly (Change & { readonly saved: string })[] {
   const changes: (Change & { saved: string })[] = [];
+  let place = 0;
   watch(host, (name) => {
-    if (isChange(name)) changes.push({ place: changes.length + 1, name, saved: host.save() });
+    if (!isChange(name)) return;
+    place += 1;
+    if (place % each === 0) changes.push({ place, name, saved: host.save() });
   });
   return changes;
 }

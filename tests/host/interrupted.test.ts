@@ -15,7 +15,7 @@ const clock = () => new Date('2026-03-02T10:00:00Z');
 const yes = { names: 'other', setAside: true } as const;
 
 /** One place in so many, others for each test and always the same; every place in the long form. */
-function some<T>(places: readonly T[], seed: number, part = 32): readonly T[] {
+function some<T>(places: readonly T[], seed: number, part = 48): readonly T[] {
   const each = cases({ short: part, deep: 1 });
   return places.filter((_, index) => (index * 7919 + seed) % each === 0);
 }
@@ -107,7 +107,7 @@ describe('a late team whose build is stopped', () => {
     add(whole);
     const expected = withoutColours(whole);
     const different: (number | string)[] = [];
-    for (const [place, saved] of stoppedAt(some(changes, 3, 16), start(), add)) {
+    for (const [place, saved] of stoppedAt(some(changes, 3, 32), start(), add)) {
       const host = open({ clock, saved });
       const again = call(host, 'addTeam', 'Fern class', 'Wren');
       if (!again.ok && /different name for each team/.test(again.problem.message)) {

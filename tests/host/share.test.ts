@@ -246,12 +246,13 @@ describe('emptyCopy', () => {
       [last + 1, 3, 'Think of volumes.'],
     ] as const;
     typeIn(host, { sheet: 'Help', seat: 'teacher', cells });
-    const changes = saveAtChanges(host);
+    const each = cases({ short: 10, deep: 1 });
+    const changes = saveAtChanges(host, each);
     empty({ keepHints: true });
     const emptying = changes.filter(({ saved: stopped }) => stopped.includes(mark));
-    expect(emptying.length).toBeGreaterThan(20);
-    const each = cases({ short: 331, deep: 1 });
-    for (const { saved: stopped } of emptying.filter((_, index) => index % each === 2 % each)) {
+    expect(emptying.length).toBeGreaterThan(20 / each);
+    const some = cases({ short: 4, deep: 1 });
+    for (const { saved: stopped } of emptying.filter((_, index) => index % some === 1 % some)) {
       host = open({ saved: stopped, name, clock });
       empty({ keepHints: true });
       for (const [row, column, words] of cells) expect(valueAt(host, { sheet: 'Help', row, column })).toBe(words);

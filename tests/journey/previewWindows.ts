@@ -109,7 +109,8 @@ export async function typeInto(
   page: Page,
   { sheet, row, column, text }: { sheet: string; row: number; column: number; text: string },
 ): Promise<void> {
-  await tab(page, sheet).click();
+  const there = tab(page, sheet);
+  if ((await there.getAttribute('aria-selected')) !== 'true') await there.click();
   const target = cell(page, row, column);
   await target.scrollIntoViewIfNeeded();
   await target.click();

@@ -282,7 +282,7 @@ describe('for everybody', () => {
 describe('the estimate of heights', () => {
   it('is never below what a browser makes of our texts in the font of the tests', async () => {
     const texts = allActivities().flatMap((activity) =>
-      ['KBr', 'CuSO4·5H2O', 'AgNO3', 'K2Cr2O7'].flatMap((formula) => {
+      ['CuSO4·5H2O', 'AgNO3', 'KBr', 'K2Cr2O7'].slice(0, cases({ short: 2, deep: 4 })).flatMap((formula) => {
         const givens = { ...startingGivens(activity), formula };
         return activity.steps.flatMap((step) => {
           const { lookAt, hint } = saidInRow(step, { activity, givens, decimalMark: 'point', studentsDilute: false });
