@@ -261,6 +261,11 @@ describe('the next lesson', () => {
     expect(asked.question).toEqual({ about: 'same day', classes: [fern] });
     file.finish(file.call('nextLesson', other(fern), {}, { sameDay: true }));
     expect(tagOf(file, fern)?.lesson).toBe('2026-03-02.2');
+    // Also where it has gone back to an earlier one since.
+    next(on(file, days.second), other(fern));
+    file.finish(file.call('openEarlier', '2026-03-02.1'));
+    const again = problemOf(file.call('nextLesson', other(fern, moss)));
+    expect(again.question).toEqual({ about: 'same day', classes: [fern] });
   });
   it('goes on at the same press, and says so where another build is under way', () => {
     on(file, days.second);

@@ -51,29 +51,23 @@ export function savedBefore(host: StandIn, wanted: readonly Change[]): ReadonlyM
   return saved;
 }
 
+type Acting = { readonly stop: () => void };
+
 /** From now on somebody does something just before the `number`-th change, once, while the script is at work. */
-export function actAtChange(host: StandIn, number: number, act: () => void): { readonly stop: () => void } {
-  let changes = 0;
+export const actAtChange = (host: StandIn, number: number, act: () => void): Acting =>
+  actAt(host, number, act, isChange);
+
+/** The same just before the `number`-th call of the host; reading counts as well. */
+export const actAtCall = (host: StandIn, number: number, act: () => void): Acting =>
+  actAt(host, number, act, () => true);
+
+function actAt(host: StandIn, number: number, act: () => void, counts: (name: string) => boolean): Acting {
+  let met = 0;
   let isActing = false;
   const stop = watch(host, (name) => {
-    if (isActing || !isChange(name)) return;
-    changes += 1;
-    if (changes !== number) return;
-    isActing = true;
-    act();
-    isActing = false;
-  });
-  return { stop };
-}
-
-/** From now on somebody does something just before the `number`-th call of the host, once; reading counts as well. */
-export function actAtCall(host: StandIn, number: number, act: () => void): { readonly stop: () => void } {
-  let calls = 0;
-  let isActing = false;
-  const stop = watch(host, () => {
-    if (isActing) return;
-    calls += 1;
-    if (calls !== number) return;
+    if (isActing || !counts(name)) return;
+    met += 1;
+    if (met !== number) return;
     isActing = true;
     act();
     isActing = false;

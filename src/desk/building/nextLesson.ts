@@ -2,7 +2,7 @@ import { classesInUse } from '../classes/classesInUse.ts';
 import type { Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import { buildKinds, type File, look } from '../file/look.ts';
-import { freshLessonId } from '../lesson/lessonsInFile.ts';
+import { begunOn, freshLessonId, sheetsAway } from '../lesson/lessonsInFile.ts';
 import { readSetup } from '../lesson/readSetup.ts';
 import { type Outcome, problem } from '../outcome.ts';
 import type { BuildState } from '../views.ts';
@@ -53,9 +53,14 @@ export function* beginNext(
     const isSame = note.wish.from !== undefined && sameWish(note.wish) === sameWish({ ...wish, from });
     return isSame ? yield* continueBuild(file) : problem(deskWords.otherBuilding);
   }
-  const today = classesInUse(book)
-    .filter(({ name, lesson, sheet }) => sheet !== undefined && from.includes(name) && lesson.begun === book.today)
-    .map(({ name }) => name);
+  const begunToday = [
+    ...classesInUse(book).flatMap(({ name, lesson, sheet }) =>
+      sheet !== undefined && lesson.begun === book.today ? [name] : [],
+    ),
+    // Also where it was put away since, for an earlier one.
+    ...sheetsAway(book).flatMap(({ lesson, note }) => (begunOn(lesson) === book.today ? [note.className] : [])),
+  ];
+  const today = from.filter((name) => begunToday.includes(name));
   if (today.length > 0 && wish.answers.sameDay !== true) return asked({ about: 'same day', classes: today });
   return yield* beginBuild(file, book, { ...wish, lesson: freshLessonId(book), from });
 }
