@@ -8264,6 +8264,10 @@ function carries({ writable, unprotected }, { row, column }) { return [...writab
 ); }
 
 // From host
+function nameOf(line) { return `${cellText(line[classColumns.key - 1])} ${cellText(line[classColumns.step - 1])}`; }
+function isNamed(line) { return cellText(line[classColumns.key - 1]) !== ""; }
+var mostRounds = 3;
+
 var risky = /^[=+\-@']/;
 function isRisky(value) { return typeof value === "string" && risky.test(value); }
 function marked(value) { return `'${value}`; }
@@ -8289,7 +8293,6 @@ function writeTexts(range, values, isFormula = () => false) {
 	}
 }
 
-var mostRounds = 3;
 function carryEntries({ sheet, plan, from }) {
 	for (let round = 1; round <= mostRounds; round += 1) {
 		const to = valuesOf(sheet);
@@ -8319,9 +8322,6 @@ function carryEntries({ sheet, plan, from }) {
 		for (const { row, column } of strayed) sheet.getRange(row, column).setValue("");
 	}
 }
-
-function nameOf(line) { return `${cellText(line[classColumns.key - 1])} ${cellText(line[classColumns.step - 1])}`; }
-function isNamed(line) { return cellText(line[classColumns.key - 1]) !== ""; }
 
 // From workbook
 function takesComma(locale) { return /^en(_(US|GB|CA|AU|NZ|IE|IN))?$/.test(locale); }
@@ -9460,6 +9460,8 @@ function cellSent(cell) {
 	const moment = cell.getTime();
 	return Number.isFinite(moment) ? { date: moment } : "";
 }
+function cellFromPage(cell) { return typeof cell === "object" ? new Date(cell.date) : cell; }
+function isSameCell(one, other) { return JSON.stringify(one) === JSON.stringify(other); }
 
 function markOf(tag, cells) { return digest(
 	JSON.stringify([
@@ -10170,7 +10172,6 @@ function kindOf2(given) {
 	return kind === "Date" || given === null || given === void 0 ? kind : `${kind} ${String(given)}`;
 }
 
-var mostRounds3 = 3;
 function rowsBefore(sheet, cells, wanted) {
 	const isTeams = ({ row }) => isNamed(cells[row - 1] ?? []);
 	if (classShift(cells) !== 0 || !wanted.some(isTeams)) return void 0;
@@ -10180,26 +10181,24 @@ function putRowsRight(sheet, written, { cells, formulas }) {
 	const names = rowNames(cells);
 	const rowBefore = rowsByName(names);
 	const wishAt = new Map(written.map((wish) => [placeOf(wish), wish]));
-	for (let round = 1; round <= mostRounds3; round += 1) {
+	for (let round = 1; round <= mostRounds; round += 1) {
 		const now = valuesOf(sheet);
 		const namesNow = rowNames(now);
 		if (written.every(({ row }) => names[row - 1] === namesNow[row - 1])) return;
 		const rowNow = rowsByName(namesNow);
-		const seen = new Set();
-		for (const { row: strayed, column } of written) {
-			for (const row of [strayed, rowNow.get(names[strayed - 1] ?? "")]) {
-				if (row === void 0 || seen.has(placeOf({ row, column }))) continue;
-				seen.add(placeOf({ row, column }));
-				const own = rowBefore.get(namesNow[row - 1] ?? "");
-				const wish = own === void 0 ? void 0 : wishAt.get(placeOf({ row: own, column }));
-				const was = own === void 0 ? "" : cells[own - 1]?.[column - 1] ?? "";
-				const formula = own === void 0 ? "" : formulas[own - 1]?.[column - 1] ?? "";
-				const holds = cellSent(now[row - 1]?.[column - 1]);
-				const wanted = wish === void 0 ? cellSent(was) : wish.now;
-				const isOurs2 = isSame(holds, wishAt.get(placeOf({ row, column }))?.now) || isSame(holds, wish?.was);
-				if (isOurs2 && !isSame(holds, wanted))
-					putBack2(sheet, { row, column }, wish === void 0 ? formula : "", wanted);
-			}
+		const places = written.flatMap(({ row, column }) => {
+			const moved = rowNow.get(names[row - 1] ?? "");
+			return [{ row, column }, ...moved === void 0 ? [] : [{ row: moved, column }]];
+		});
+		for (const place of new Map(places.map((one) => [placeOf(one), one])).values()) {
+			const { row, column } = place;
+			const own = rowBefore.get(namesNow[row - 1] ?? "") ?? 0;
+			const wish = wishAt.get(placeOf({ row: own, column }));
+			const wanted = wish?.now ?? cellSent(cells[own - 1]?.[column - 1]);
+			const holds = cellSent(now[row - 1]?.[column - 1]);
+			const isOurs2 = isSameCell(holds, wishAt.get(placeOf(place))?.now) || isSameCell(holds, wish?.was);
+			if (!isOurs2 || isSameCell(holds, wanted)) continue;
+			putBack2(sheet, place, wish === void 0 ? formulas[own - 1]?.[column - 1] ?? "" : "", wanted);
 		}
 	}
 }
@@ -10207,10 +10206,9 @@ function putBack2(sheet, { row, column }, formula, value) {
 	const cell = sheet.getRange(row, column);
 	if (formula === "" && typeof value === "string") cell.setNumberFormat("@");
 	if (formula !== "") cell.setNumberFormat("General").setFormula(formula);
-	else writeTexts(cell, [[typeof value === "object" ? new Date(value.date) : value]]);
+	else writeTexts(cell, [[cellFromPage(value)]]);
 }
 function placeOf({ row, column }) { return `${row},${column}`; }
-function isSame(one, other) { return JSON.stringify(one) === JSON.stringify(other); }
 function rowsByName(names) { return new Map(names.flatMap((name2, index) => name2 === "" ? [] : [[name2, index + 1]])); }
 function rowNames(cells) {
 	const counts = new Map();
@@ -10235,7 +10233,7 @@ function writeCells(file2, { cells, heights }) {
 			columns: Math.max(...own.map(({ column, cells: wide }) => column + wide.length - 1))
 		});
 		const there = cellsRead(one);
-		const isThere = ({ row, column, was }) => isSame2(cellSent(there[row - 1]?.[column - 1]), was);
+		const isThere = ({ row, column, was }) => isSameCell(cellSent(there[row - 1]?.[column - 1]), was);
 		if (!own.every((run) => run.cells.every(isThere))) return changed(hostWords.theSheet(one.sheet.getName()));
 		const rows = rowsBefore(one.sheet, there, wishesIn(own));
 		if (rows !== void 0) before.set(one, rows);
@@ -10246,8 +10244,7 @@ function writeCells(file2, { cells, heights }) {
 		if (texts.length > 0) one.sheet.getRangeList(texts.map(nameOf2)).setNumberFormat("@");
 	}
 	for (const { one, row, column, cells: wide } of runs) {
-		const values = wide.map(({ now }) => typeof now === "object" ? new Date(now.date) : now);
-		writeTexts(one.sheet.getRange(row, column, 1, wide.length), [values]);
+		writeTexts(one.sheet.getRange(row, column, 1, wide.length), [wide.map(({ now }) => cellFromPage(now))]);
 	}
 	for (const [one, rows] of before) putRowsRight(one.sheet, wishesIn(runs.filter((run) => run.one === one)), rows);
 	for (const { sheetId, row, height } of heights ?? []) {
@@ -10257,7 +10254,6 @@ function writeCells(file2, { cells, heights }) {
 	return done({});
 }
 function wishesIn(runs) { return runs.flatMap(({ cells }) => cells); }
-function isSame2(one, other) { return JSON.stringify(one) === JSON.stringify(other); }
 function isText2({ cells }) { return typeof cells[0]?.now === "string"; }
 function nameOf2({ row, column, cells }) { return areaName({ row, column, rows: 1, columns: cells.length }); }
 function isOurs(file2, one) { return tagOf(file2, one) !== void 0 || recognisedSheet(cellsRead(one)) !== void 0; }

@@ -2,12 +2,10 @@ import type { CellValue } from '../measurement/cellValue.ts';
 import { type CarriedPlan, carriedEntries } from '../workbook/carriedEntries.ts';
 import { cellText } from '../workbook/cellText.ts';
 import type { SheetPlan } from '../workbook/workbook.ts';
+import { mostRounds } from './rowNames.ts';
 import type { Sheet } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { writeTexts } from './writeTexts.ts';
-
-/** Rows can be moved by people between reading and writing; after so many rounds the rest waits for the next build. */
-const mostRounds = 3;
 
 /**
  * Copies what people had typed in the old sheet to the rows of the same names in the new one, and looks afterwards

@@ -8,3 +8,10 @@ export function cellSent(cell: CellValue): CellSent {
   const moment = (cell as Date).getTime();
   return Number.isFinite(moment) ? { date: moment } : '';
 }
+
+/** The same on its way back. */
+export const cellFromPage = (cell: CellSent): string | number | boolean | Date =>
+  typeof cell === 'object' ? new Date(cell.date) : cell;
+
+export const isSameCell = (one: CellSent, other: CellSent | undefined): boolean =>
+  JSON.stringify(one) === JSON.stringify(other);

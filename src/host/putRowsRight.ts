@@ -1,8 +1,8 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { classShift } from '../workbook/classCells.ts';
 import type { CellSent, CellWish } from './calls.ts';
-import { cellSent } from './cellSent.ts';
-import { isNamed, nameOf } from './rowNames.ts';
+import { cellFromPage, cellSent, isSameCell } from './cellSent.ts';
+import { isNamed, mostRounds, nameOf } from './rowNames.ts';
 import type { Sheet } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { writeTexts } from './writeTexts.ts';
@@ -14,9 +14,6 @@ export interface RowsBefore {
   readonly cells: Cells;
   readonly formulas: readonly (readonly string[])[];
 }
-
-/** Rows can be moved by people between reading and writing; after so many rounds the rest waits for the next build. */
-const mostRounds = 3;
 
 /** Undefined where no row of a team is written to, so that there is nothing to look after. */
 export function rowsBefore(sheet: Sheet, cells: Cells, wanted: readonly CellWish[]): RowsBefore | undefined {
@@ -39,21 +36,20 @@ export function putRowsRight(sheet: Sheet, written: readonly CellWish[], { cells
     const namesNow = rowNames(now);
     if (written.every(({ row }) => names[row - 1] === namesNow[row - 1])) return;
     const rowNow = rowsByName(namesNow);
-    const seen = new Set<string>();
-    for (const { row: strayed, column } of written) {
-      for (const row of [strayed, rowNow.get(names[strayed - 1] ?? '')]) {
-        if (row === undefined || seen.has(placeOf({ row, column }))) continue;
-        seen.add(placeOf({ row, column }));
-        const own = rowBefore.get(namesNow[row - 1] ?? '');
-        const wish = own === undefined ? undefined : wishAt.get(placeOf({ row: own, column }));
-        const was = own === undefined ? '' : (cells[own - 1]?.[column - 1] ?? '');
-        const formula = own === undefined ? '' : (formulas[own - 1]?.[column - 1] ?? '');
-        const holds = cellSent(now[row - 1]?.[column - 1]);
-        const wanted = wish === undefined ? cellSent(was) : wish.now;
-        const isOurs = isSame(holds, wishAt.get(placeOf({ row, column }))?.now) || isSame(holds, wish?.was);
-        if (isOurs && !isSame(holds, wanted))
-          putBack(sheet, { row, column }, wish === undefined ? formula : '', wanted);
-      }
+    const places = written.flatMap(({ row, column }): readonly Place[] => {
+      const moved = rowNow.get(names[row - 1] ?? '');
+      return [{ row, column }, ...(moved === undefined ? [] : [{ row: moved, column }])];
+    });
+    for (const place of new Map(places.map((one) => [placeOf(one), one])).values()) {
+      const { row, column } = place;
+      // A row that was not there has none of these.
+      const own = rowBefore.get(namesNow[row - 1] ?? '') ?? 0;
+      const wish = wishAt.get(placeOf({ row: own, column }));
+      const wanted = wish?.now ?? cellSent(cells[own - 1]?.[column - 1]);
+      const holds = cellSent(now[row - 1]?.[column - 1]);
+      const isOurs = isSameCell(holds, wishAt.get(placeOf(place))?.now) || isSameCell(holds, wish?.was);
+      if (!isOurs || isSameCell(holds, wanted)) continue;
+      putBack(sheet, place, wish === undefined ? (formulas[own - 1]?.[column - 1] ?? '') : '', wanted);
     }
   }
 }
@@ -63,12 +59,11 @@ function putBack(sheet: Sheet, { row, column }: Place, formula: string, value: C
   // In a cell of plain text a formula would be a text, and a text elsewhere might be a number.
   if (formula === '' && typeof value === 'string') cell.setNumberFormat('@');
   if (formula !== '') cell.setNumberFormat('General').setFormula(formula);
-  else writeTexts(cell, [[typeof value === 'object' ? new Date(value.date) : value]]);
+  else writeTexts(cell, [[cellFromPage(value)]]);
 }
 
 type Place = Pick<CellWish, 'row' | 'column'>;
 const placeOf = ({ row, column }: Place): string => `${row},${column}`;
-const isSame = (one: CellSent, other: CellSent | undefined): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 const rowsByName = (names: readonly string[]): ReadonlyMap<string, number> =>
   new Map(names.flatMap((name, index) => (name === '' ? [] : [[name, index + 1] as const])));

@@ -8,3 +8,6 @@ export const nameOf = (line: readonly CellValue[]): string =>
 
 /** Whether it is a row of ours at all. */
 export const isNamed = (line: readonly CellValue[]): boolean => cellText(line[at.key - 1]) !== '';
+
+/** Rows can be moved by people between reading and writing; after so many rounds the rest waits for the next build. */
+export const mostRounds = 3;

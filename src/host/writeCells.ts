@@ -1,7 +1,7 @@
 import { recognisedSheet } from '../workbook/recognisedSheet.ts';
 import { areaName } from '../workbook/reference.ts';
-import type { CellSent, CellsWish, CellWish, Outcome } from './calls.ts';
-import { cellSent } from './cellSent.ts';
+import type { CellsWish, CellWish, Outcome } from './calls.ts';
+import { cellFromPage, cellSent, isSameCell } from './cellSent.ts';
 import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
 import { changed, done, problem } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
@@ -31,7 +31,8 @@ export function writeCells(file: FileInRun, { cells, heights }: CellsWish): Outc
       columns: Math.max(...own.map(({ column, cells: wide }) => column + wide.length - 1)),
     });
     const there = cellsRead(one);
-    const isThere = ({ row, column, was }: CellWish): boolean => isSame(cellSent(there[row - 1]?.[column - 1]), was);
+    const isThere = ({ row, column, was }: CellWish): boolean =>
+      isSameCell(cellSent(there[row - 1]?.[column - 1]), was);
     if (!own.every((run) => run.cells.every(isThere))) return changed(hostWords.theSheet(one.sheet.getName()));
     const rows = rowsBefore(one.sheet, there, wishesIn(own));
     if (rows !== undefined) before.set(one, rows);
@@ -43,8 +44,7 @@ export function writeCells(file: FileInRun, { cells, heights }: CellsWish): Outc
     if (texts.length > 0) one.sheet.getRangeList(texts.map(nameOf)).setNumberFormat('@');
   }
   for (const { one, row, column, cells: wide } of runs) {
-    const values = wide.map(({ now }) => (typeof now === 'object' ? new Date(now.date) : now));
-    writeTexts(one.sheet.getRange(row, column, 1, wide.length), [values]);
+    writeTexts(one.sheet.getRange(row, column, 1, wide.length), [wide.map(({ now }) => cellFromPage(now))]);
   }
   for (const [one, rows] of before) putRowsRight(one.sheet, wishesIn(runs.filter((run) => run.one === one)), rows);
   for (const { sheetId, row, height } of heights ?? []) {
@@ -55,8 +55,6 @@ export function writeCells(file: FileInRun, { cells, heights }: CellsWish): Outc
 }
 
 const wishesIn = (runs: readonly Run[]): readonly CellWish[] => runs.flatMap(({ cells }) => cells);
-
-const isSame = (one: CellSent, other: CellSent): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 const isText = ({ cells }: Run): boolean => typeof cells[0]?.now === 'string';
 

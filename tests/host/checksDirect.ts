@@ -1,15 +1,13 @@
 import { classesInFile } from '../../src/desk/classes/classesInFile.ts';
-import { areaOf } from '../../src/desk/classes/workedOut.ts';
+import { besideBlocks, blockChecks } from '../../src/desk/classes/workedOut.ts';
 import type { Book } from '../../src/desk/file/book.ts';
 import { look } from '../../src/desk/file/look.ts';
-import { cellsOf, sheetInUse } from '../../src/desk/file/sheets.ts';
+import { cellsOf } from '../../src/desk/file/sheets.ts';
 import { lessonsInUse } from '../../src/desk/lesson/lessonsInFile.ts';
 import { lessonInFile } from '../../src/desk/lesson/planInFile.ts';
-import { teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { cellText } from '../../src/workbook/cellText.ts';
-import { classColumns as at, classRows } from '../../src/workbook/layout.ts';
-import { helpLinesFor, ownHintsArea } from '../../src/workbook/planHelpSheet.ts';
+import { classColumns as at } from '../../src/workbook/layout.ts';
 import { checksAreWritten } from '../../src/workbook/writtenChecks.ts';
 import { answerOf, call, run } from './bench.ts';
 
@@ -33,33 +31,15 @@ function compare(whole: Book): Compared {
   const odd: string[] = [];
   let blocks = 0;
   for (const { book } of lessonsInUse(whole)) {
-    const { lesson, reading: plan, sheet: planSheet } = answerOf(lessonInFile(book));
-    const settings = areaOf(cellsOf(planSheet), plan.places.settings);
-    const help = cellsOf(sheetInUse(book, { kind: 'help' }));
-    const ownHints = areaOf(help, ownHintsArea(lesson.activity, helpLinesFor(lesson.activity, help)));
+    const beside = besideBlocks(book, answerOf(lessonInFile(book)));
     for (const { sheet, reading } of classesInFile(book)) {
       if (sheet?.tag?.state !== 'built' || reading === undefined) continue;
       const cells = cellsOf(sheet);
-      const names = cells[classRows.title - 1] ?? [];
-      const givens = names.flatMap((name, index) =>
-        index + 1 >= at.givens && cellText(name) !== '' ? [index + 1] : [],
-      );
-      const columns = [at.key, at.step, ...givens];
       for (const { key, headingRow, closingRow } of reading.blocks) {
         blocks += 1;
-        const lines = cells.slice(headingRow - 1, closingRow);
-        const inColumn = (column: number) => lines.map((line) => line[column - 1]);
-        const rows = teamChecks({
-          givenNames: columns.map((column) => names[column - 1]),
-          givenValues: columns.map((column) => lines[0]?.[column - 1]),
-          settings,
-          steps: inColumn(at.step),
-          entries: inColumn(at.entry),
-          helpWanted: inColumn(at.help),
-          ownHints,
-        });
+        const rows = blockChecks({ block: { headingRow, closingRow }, cells, ...beside });
         rows.forEach(({ check, lookAt, hint }, down) => {
-          const shown = [0, 1, 2].map((right) => cellText(lines[down]?.[at.check - 1 + right]));
+          const shown = [0, 1, 2].map((right) => cellText(cells[headingRow - 1 + down]?.[at.check - 1 + right]));
           const wanted = [check, lookAt, hint];
           if (shown.join('|') !== wanted.join('|'))
             odd.push(`${key}, row ${headingRow + down}: shows ${shown.join(' | ')}, wants ${wanted.join(' | ')}`);

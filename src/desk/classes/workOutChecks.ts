@@ -1,17 +1,16 @@
 import { classShift } from '../../workbook/classCells.ts';
 import { obstaclesIn } from '../../workbook/obstaclesIn.ts';
-import { helpLinesFor, ownHintsArea } from '../../workbook/planHelpSheet.ts';
 import { checksAreWritten, checksComeFromSidebar } from '../../workbook/writtenChecks.ts';
 import type { Work } from '../file/ask.ts';
 import { type File, look } from '../file/look.ts';
-import { cellsOf, sheetInUse } from '../file/sheets.ts';
+import { cellsOf } from '../file/sheets.ts';
 import { seenOf, writeRows } from '../file/writing.ts';
 import { lessonsInUse } from '../lesson/lessonsInFile.ts';
 import { lessonInFile } from '../lesson/planInFile.ts';
 import { done, type Outcome, type Problem } from '../outcome.ts';
 import { classesInFile } from './classesInFile.ts';
 import { countSeen } from './countSeen.ts';
-import { areaOf, workedOut } from './workedOut.ts';
+import { besideBlocks, workedOut } from './workedOut.ts';
 
 export interface ChecksWorkedOut {
   /** Rows that say something else now. */
@@ -42,17 +41,14 @@ export function* workOutChecks(file: File): Work<Outcome<ChecksWorkedOut>> {
       wrong ??= inFile.problem;
       continue;
     }
-    const { lesson, reading: plan, sheet: planSheet } = inFile.value;
-    if (!checksComeFromSidebar(lesson.setup.settings)) continue;
-    const settings = areaOf(cellsOf(planSheet), plan.places.settings);
-    const help = cellsOf(sheetInUse(book, { kind: 'help' }));
-    const ownHints = areaOf(help, ownHintsArea(lesson.activity, helpLinesFor(lesson.activity, help)));
+    if (!checksComeFromSidebar(inFile.value.lesson.setup.settings)) continue;
+    const beside = besideBlocks(book, inFile.value);
     for (const { sheet, reading } of classesInFile(book)) {
       if (sheet?.tag?.state !== 'built' || reading === undefined) continue;
       // Where they are formulas, or were when it was built, a build comes first.
       const cells = cellsOf(sheet);
       if (classShift(cells) !== 0 || !checksAreWritten(cells)) continue;
-      const checks = workedOut({ sheet, reading, settings, ownHints }).filter((row) => row.length > 0);
+      const checks = workedOut({ sheet, reading, ...beside }).filter((row) => row.length > 0);
       const counts = countSeen({ sheet, reading, before: file.entriesSeen.get(sheet.id), day: today, now });
       const written = yield* writeRows(file, [...checks, ...counts.rows], { seen: seenOf(sheet), kinds: [] });
       if (written.ok) {

@@ -3,12 +3,56 @@ import { teamChecks } from '../../lab/judging/teamChecks.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import { cellText } from '../../workbook/cellText.ts';
 import { classColumns as at, classRows } from '../../workbook/layout.ts';
+import { helpLinesFor, ownHintsArea } from '../../workbook/planHelpSheet.ts';
 import type { ClassReading } from '../../workbook/readClassSheet.ts';
 import { typedOver, writtenColumn, writtenSums } from '../../workbook/typedOver.ts';
 import type { Area } from '../../workbook/workbook.ts';
-import type { BookSheet, Cells } from '../file/book.ts';
+import type { Book, BookSheet, Cells } from '../file/book.ts';
 import { cellWish } from '../file/cellWish.ts';
-import { cellsOf } from '../file/sheets.ts';
+import { cellsOf, sheetInUse } from '../file/sheets.ts';
+import type { LessonInFile } from '../lesson/planInFile.ts';
+
+/** What the judge is given besides the cells of a team's block. */
+interface BesideBlock {
+  /** Names and values, as they stand in the Plan. */
+  readonly settings: Cells;
+  /** As they stand in Help. */
+  readonly ownHints: Cells;
+}
+
+/** The same for all classes of a lesson. */
+export function besideBlocks(book: Book, { lesson, reading, sheet }: LessonInFile): BesideBlock {
+  const help = cellsOf(sheetInUse(book, { kind: 'help' }));
+  return {
+    settings: areaOf(cellsOf(sheet), reading.places.settings),
+    ownHints: areaOf(help, ownHintsArea(lesson.activity, helpLinesFor(lesson.activity, help))),
+  };
+}
+
+/** What the judge says of each row of a block, asked about the cells of a class sheet in today's columns. */
+export function blockChecks({
+  block: { headingRow, closingRow },
+  cells,
+  settings,
+  ownHints,
+}: BesideBlock & {
+  readonly block: Pick<ClassReading['blocks'][number], 'headingRow' | 'closingRow'>;
+  readonly cells: Cells;
+}): ReturnType<typeof teamChecks> {
+  const names = cells[classRows.title - 1] ?? [];
+  const columns = givenColumns(names);
+  const lines = cells.slice(headingRow - 1, closingRow);
+  const inColumn = (column: number): readonly CellValue[] => lines.map((line) => line[column - 1]);
+  return teamChecks({
+    givenNames: columns.map((column) => names[column - 1]),
+    givenValues: columns.map((column) => lines[0]?.[column - 1]),
+    settings,
+    steps: inColumn(at.step),
+    entries: inColumn(at.entry),
+    helpWanted: inColumn(at.help),
+    ownHints,
+  });
+}
 
 /**
  * What the checks of a class should say, where that differs from what stands there, row by row: the same words that
@@ -20,31 +64,16 @@ export function workedOut({
   reading,
   settings,
   ownHints,
-}: {
+}: BesideBlock & {
   readonly sheet: BookSheet;
   readonly reading: ClassReading;
-  /** Names and values, as they stand in the Plan. */
-  readonly settings: Cells;
-  /** As they stand in Help. */
-  readonly ownHints: Cells;
 }): readonly (readonly CellWish[])[] {
   const cells = cellsOf(sheet);
-  const names = cells[classRows.title - 1] ?? [];
-  const columns = givenColumns(names);
   return reading.blocks
     .filter(({ known }) => known)
     .flatMap(({ headingRow, closingRow }): readonly (readonly CellWish[])[] => {
       const lines = cells.slice(headingRow - 1, closingRow);
-      const inColumn = (column: number): readonly CellValue[] => lines.map((line) => line[column - 1]);
-      const rows = teamChecks({
-        givenNames: columns.map((column) => names[column - 1]),
-        givenValues: columns.map((column) => lines[0]?.[column - 1]),
-        settings,
-        steps: inColumn(at.step),
-        entries: inColumn(at.entry),
-        helpWanted: inColumn(at.help),
-        ownHints,
-      });
+      const rows = blockChecks({ block: { headingRow, closingRow }, cells, settings, ownHints });
       const isTyped = typedOver({ headingRow, closingRow }, cells);
       return rows.map(({ check, lookAt, hint }, down) => {
         const row = headingRow + down;
@@ -75,5 +104,5 @@ function givenColumns(names: readonly CellValue[]): readonly number[] {
 }
 
 /** The cells of an area of a sheet. */
-export const areaOf = (cells: Cells, { row, column, rows, columns }: Area): Cells =>
+const areaOf = (cells: Cells, { row, column, rows, columns }: Area): Cells =>
   cells.slice(row - 1, row - 1 + rows).map((line) => line.slice(column - 1, column - 1 + columns));

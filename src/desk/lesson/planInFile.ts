@@ -55,14 +55,16 @@ export function planOf(
   return plan.state === 'unreadable' ? { ok: false, problem: plan.problem } : done(plan);
 }
 
-/** The lesson as the Plan has it, whole enough to build its sheets from. */
-export function lessonInFile(book: Book): Outcome<{
+export interface LessonInFile {
   readonly lesson: Lesson;
   readonly reading: PlanReading;
   /** Lines of classes that were put away included. */
   readonly whole: PlanReading;
   readonly sheet: BookSheet;
-}> {
+}
+
+/** The lesson as the Plan has it, whole enough to build its sheets from. */
+export function lessonInFile(book: Book): Outcome<LessonInFile> {
   const plan = planOf(book, { ...deskWords.planUnfinished, received: 'none' });
   if (!plan.ok) return plan;
   const { reading, whole, sheet } = plan.value;
