@@ -1,4 +1,4 @@
-import { type Applied, applySheet } from './applyWorkbook.ts';
+import { type Applied, applySheet, giveName } from './applyWorkbook.ts';
 import { readNote, saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
 import { makeDeskSheet } from './deskSheet.ts';
@@ -45,11 +45,10 @@ function renameTab(
   file: FileInRun,
   { sheetId, tab }: { readonly sheetId: number; readonly tab: { readonly was: string; readonly now: string } },
 ): void {
-  const sheet = sheetById(file, sheetId)?.sheet;
-  if (sheet?.getName() !== tab.was) return;
+  const one = sheetById(file, sheetId);
   // The host does not tell case apart: a name that differs in nothing else is the sheet’s own.
   const other = file.spreadsheet.getSheetByName(tab.now);
-  if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
+  if (one !== undefined && (other === null || other.getSheetId() === sheetId)) giveName(one, tab.now, tab.was);
 }
 
 /** How far a build has come with a step, or what it leaves with its last one: then also what was typed too late. */

@@ -147,10 +147,10 @@ function carriedFrom({ file, from, plan }: { file: FileInRun; from: number; plan
 
 /**
  * Takes a sheet out of use: kept under a dated name where its class is no longer in the plan, put away with its lesson, or
- * removed. A sheet that is not ours stays as it is.
+ * removed. A sheet that is not ours stays as it is. False where somebody gave its tab another name since the page looked.
  */
-export function putAside(file: FileInRun, wish: AsideWish): void {
-  const { sheetId, keptName, about, remove, instead } = wish;
+export function putAside(file: FileInRun, wish: AsideWish): boolean {
+  const { sheetId, was, keptName, about, remove, instead } = wish;
   const present = ownSheets(file).find(({ id }) => id === sheetId);
   if (present !== undefined) {
     if (remove === true) {
@@ -158,14 +158,27 @@ export function putAside(file: FileInRun, wish: AsideWish): void {
       file.sheets.splice(file.sheets.indexOf(present), 1);
     } else if (about === undefined) {
       noteTaken(file, present, valuesOf(present.sheet));
-      leave({ file, old: present, keptName: present.tag.keptName ?? keptName });
+      if (!leave({ file, old: present, keptName, was })) return false;
       keep(file, present);
-    } else if (present.tag.state !== 'away') putAway({ file, present, name: keptName, about, wish });
+    } else if (present.tag.state !== 'away' && !putAway({ file, present, name: keptName, about, wish })) return false;
   }
-  const other = sheetById(file, instead?.sheetId)?.sheet;
-  if (other === undefined || instead === undefined) return;
+  const other = sheetById(file, instead?.sheetId);
   // The one that comes instead takes over the name of the tab.
-  if (file.spreadsheet.getSheetByName(instead.tab) === null) other.setName(instead.tab);
+  if (other !== undefined && instead !== undefined && file.spreadsheet.getSheetByName(instead.tab) === null)
+    giveName(other, instead.tab, instead.was);
+  return true;
+}
+
+/**
+ * Gives a tab a name, unless it has another than it had: whoever typed that keeps it. It is looked at in the very last
+ * moment, since people rename tabs while a script runs.
+ */
+export function giveName({ sheet }: SheetInRun, name: string, was?: string): boolean {
+  const now = sheet.getName();
+  if (now === name) return true;
+  if (was !== undefined && now !== was) return false;
+  sheet.setName(name);
+  return true;
 }
 
 /** The tag is changed last, so that a stop before that is gone on from. */
@@ -174,22 +187,21 @@ function putAway({
   present,
   name,
   about,
-  wish: { instead },
+  wish: { instead, was },
 }: {
   readonly file: FileInRun;
   readonly present: OwnSheet;
   readonly name: string;
   readonly about: string;
   readonly wish: AsideWish;
-}): void {
+}): boolean {
   const { sheet, id, tag } = present;
   if (tag.kind === 'class') {
     // The places of checks are emptied when the sheet is woken.
     moveAside(present);
     noteTaken(file, present, valuesOf(sheet));
   }
-  const free = freeSheetName(file.spreadsheet, name, id);
-  if (sheet.getName() !== free) sheet.setName(free);
+  if (!giveName(present, freeSheetName(file.spreadsheet, name, isItself(id)), was)) return false;
   setToRest(file, present, { instead: instead?.sheetId, say: hostWords.away });
   sheet.setTabColor(tabColors.kept);
   // Students find the tab of their class where it was.
@@ -199,39 +211,54 @@ function putAway({
   moveTab(file, present);
   sheet.hideSheet();
   writeTag(file, present, { ...present.tag, state: 'away', about });
+  return true;
 }
 
 /** A sheet that was put away with its lesson is in use again, where it stands in the row of tabs and for everybody to see. */
 function woken(file: FileInRun, role: SheetRole): OwnSheet | undefined {
   const one = sheetAway(ownSheets(file), role);
   if (one === undefined) return undefined;
-  // What rests as words of formulas cannot be told from what was typed over it; what the page wrote has its sums beside it.
-  if (role.kind === 'class' && checksAreWritten(cellsRead(one))) moveAside(one);
+  // Words that rest have their sums beside them, unless an earlier version put them there.
+  if (role.kind === 'class' && (one.tag.restSums === true || checksAreWritten(cellsRead(one)))) moveAside(one);
   wakeUp(one);
   one.cells = undefined;
   moveTab(file, one, placeFor({ file, role, old: undefined }) + 1);
   one.sheet.setTabColor(tabColors[role.kind]);
   if (role.kind === 'class') one.sheet.showSheet();
-  const { check: _, about: __, ...tag } = one.tag;
+  const { check: _, about: __, restSums: ___, ...tag } = one.tag;
   writeTag(file, one, { ...tag, state: 'built' });
   return one;
 }
 
-/** Marks a sheet as leaving before its name changes, so that whoever goes on after a stop finds it by its tag. */
-function leave({ file, old, keptName }: { file: FileInRun; old: OwnSheet; keptName: string }): void {
+/**
+ * Marks a sheet as leaving before its name changes, so that whoever goes on after a stop finds it by its tag. The one that
+ * comes instead takes over the name that it has at the last moment; one that was renamed since it began to leave keeps that.
+ */
+function leave({
+  file,
+  old,
+  keptName,
+  was,
+}: {
+  file: FileInRun;
+  old: OwnSheet;
+  keptName: string;
+  was?: string | undefined;
+}): boolean {
   const { sheet, tag } = old;
-  const present = sheet.getName();
-  const name = freeSheetName(file.spreadsheet, keptName, old.id);
   const { from: _, ...rest } = tag;
-  writeTag(file, old, {
-    ...rest,
-    state: 'leaving',
-    keptName: name,
-    name: tag.name ?? present,
-    hidden: tag.hidden ?? sheet.isSheetHidden(),
-  });
+  const hidden = tag.hidden ?? sheet.isSheetHidden();
+  let present = sheet.getName();
+  const isRenamed = tag.name !== undefined && present !== tag.name;
+  const name = isRenamed ? present : freeSheetName(file.spreadsheet, keptName, isItself(old.id));
+  for (let before = ''; before !== present; present = sheet.getName()) {
+    if (was !== undefined && present !== was) return false;
+    before = present;
+    writeTag(file, old, { ...rest, state: 'leaving', keptName: name, name: tag.name ?? present, hidden });
+  }
   if (present !== name) sheet.setName(name);
   sheet.setTabColor(tabColors.kept);
+  return true;
 }
 
 /** The old sheet leaves its place once the new one has taken it: until then it says where that is. */
@@ -243,18 +270,21 @@ function keep(file: FileInRun, old: OwnSheet): void {
   writeTag(file, old, { ...rest, state: 'kept' });
 }
 
+const isItself =
+  (id: number) =>
+  (other: Sheet): boolean =>
+    other.getSheetId() === id;
+
 /** The sheet to write into: one that a stopped run left untagged and empty, or a new one. */
 function newSheet({ file, plan, old }: { file: FileInRun; plan: SheetPlan; old: OwnSheet | undefined }): OwnSheet {
   const { role } = plan;
-  const wanted = old?.tag.name ?? plan.name;
-  const there = file.spreadsheet.getSheetByName(wanted);
-  const one =
-    (there === null ? undefined : orphan(file, there)) ??
-    insertedSheet({
-      file,
-      name: there === null ? wanted : freeSheetName(file.spreadsheet, wanted),
-      place: placeFor({ file, role, old }),
-    });
+  let one: SheetInRun | undefined;
+  // Another sheet may have had the name wanted then: one that was left may bear a number.
+  const name = freeSheetName(file.spreadsheet, old?.tag.name ?? plan.name, (other) => {
+    one = orphan(file, other);
+    return one !== undefined;
+  });
+  one ??= insertedSheet({ file, name, place: placeFor({ file, role, old }) });
   const tag: SheetTag = {
     kind: role.kind,
     ...(role.className === undefined ? {} : { className: role.className }),

@@ -63,17 +63,20 @@ function readOneSheet(given: unknown): SheetWish | undefined {
 }
 
 export function readAsideWish(given: unknown): AsideWish | undefined {
-  const { sheetId, keptName, about, remove, instead, note, last } = record(given);
+  const { sheetId, was, keptName, about, remove, instead, note, last } = record(given);
   const next = record(instead);
   const write = readWriteWish(given);
   if (write === undefined || !isId(sheetId) || !isName(keptName)) return undefined;
   return {
     ...write,
     sheetId,
+    ...wasOf(was),
     keptName,
     ...(isText(about) ? { about } : {}),
     remove: remove === true,
-    ...(isId(next.sheetId) && isName(next.tab) ? { instead: { sheetId: next.sheetId, tab: next.tab } } : {}),
+    ...(isId(next.sheetId) && isName(next.tab)
+      ? { instead: { sheetId: next.sheetId, tab: next.tab, ...wasOf(next.was) } }
+      : {}),
     ...noteOf(note),
     ...lastOf(last),
   };
@@ -155,6 +158,8 @@ function readFirstEntries(given: unknown): FirstEntriesSent | undefined {
   return isPlace(at) && isList(rows) && rows.every(isCount) ? { ...run, counts: { column: at, rows } } : undefined;
 }
 
+const wasOf = (was: unknown): { readonly was?: string } => (isText(was) ? { was } : {});
+
 /** Null for what is no name of a tab. */
 function readTab(given: unknown): ApplyWish['tab'] | null {
   const { was, now } = record(given);
@@ -166,7 +171,7 @@ function noteOf(given: unknown): { readonly note?: NoteWish } {
   const { was, before, after } = record(given);
   return {
     note: {
-      ...(isText(was) ? { was } : {}),
+      ...wasOf(was),
       ...(isText(before) ? { before } : {}),
       ...(isText(after) ? { after } : {}),
     },

@@ -1,9 +1,11 @@
+import { cellText } from '../workbook/cellText.ts';
 import { classShift, columnIn } from '../workbook/classCells.ts';
 import { native, withSeparator } from '../workbook/formula.ts';
 import { classColumns, classRows } from '../workbook/layout.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
-import { literal } from '../workbook/reference.ts';
+import { areaName, literal } from '../workbook/reference.ts';
 import { takesComma } from '../workbook/takesComma.ts';
+import { writtenColumn, writtenSums } from '../workbook/typedOver.ts';
 import type { FileInRun } from './fileInRun.ts';
 import { type OwnSheet, ownSheets, sheetInUse, writeTag } from './ownSheets.ts';
 import { separatorIn } from './separatorIn.ts';
@@ -52,7 +54,17 @@ export function wakeUp(one: OwnSheet): void {
   const found = one.tag.kind === 'class' ? checksOf(one, valuesOf(one.sheet)) : undefined;
   found?.range.setNumberFormat('General');
   found?.range.setValue('');
+  if (found !== undefined && one.tag.restSums === true)
+    one.sheet.getRangeList(found.blocks.map((block) => areaName(sumsOf(block)))).setValue('');
 }
+
+/** Where the sums of a block's words stand: between its heading and its closing row, which hold other things there. */
+const sumsOf = ({ headingRow, closingRow }: { readonly headingRow: number; readonly closingRow: number }) => ({
+  row: headingRow + 1,
+  column: writtenColumn,
+  rows: closingRow - headingRow - 1,
+  columns: 1,
+});
 
 /** All blocks of a class sheet, and the columns that their checks fill. */
 function checksOf({ sheet }: OwnSheet, cells: Cells) {
@@ -75,7 +87,6 @@ function restChecks(file: FileInRun, old: OwnSheet, cells: Cells): void {
     formulas[headingRow - first.headingRow]?.[0] ?? '';
   const formula = blocks.map(formulaOf).find((words) => words !== '');
   if (formula === undefined) return;
-  writeTag(file, old, { ...old.tag, check: formula });
   const words = cells.slice(first.headingRow - 1, last.closingRow).map((line) => line.slice(check - 1, hint));
   for (const block of blocks.filter((one) => formulaOf(one) !== '')) {
     const heading = words[block.headingRow - first.headingRow];
@@ -84,6 +95,18 @@ function restChecks(file: FileInRun, old: OwnSheet, cells: Cells): void {
       const line = words[row - first.headingRow];
       if (line !== undefined && word !== '') line[0] = hostWords.kept.before(word);
     }
+  }
+  // Sheets of earlier layouts have no place for sums.
+  const restSums = classShift(cells) === 0;
+  writeTag(file, old, { ...old.tag, check: formula, ...(restSums ? { restSums } : {}) });
+  // Before the words: where it stops in between, the formulas are still there, and it is done again.
+  for (const block of restSums ? blocks : []) {
+    const { row, column, rows } = sumsOf(block);
+    const lines = words.slice(row - first.headingRow).slice(0, rows);
+    writeTexts(
+      old.sheet.getRange(row, column, rows, 1),
+      lines.map((line) => [writtenSums(line.map(cellText))]),
+    );
   }
   range.setNumberFormat('@');
   writeTexts(range, words);

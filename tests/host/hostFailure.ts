@@ -4,6 +4,9 @@ interface Counting {
   countHost(name: string): void;
 }
 
+/** Calls that only look at something, or that make a value in the script: the file is left alike by them. */
+const looksOnly = /\.(get|is|find|with|create|new|can|require|when|build|format)|Builder\./;
+
 /** Calls that change the workbook or the script's stores: between two of them the file is left alike. */
 const isChange = (name: string): boolean =>
   /\.(set|insert|add|protect|hide|delete|remove|clear|releaseLock)/.test(name) && !/Builder\./.test(name);
@@ -51,17 +54,29 @@ export function savedBefore(host: StandIn, wanted: readonly Change[]): ReadonlyM
   return saved;
 }
 
+/** What somebody does meanwhile, told which call of the host comes next. */
+type Deed = (name: string) => void;
 type Acting = { readonly stop: () => void };
 
 /** From now on somebody does something just before the `number`-th change, once, while the script is at work. */
-export const actAtChange = (host: StandIn, number: number, act: () => void): Acting =>
-  actAt(host, number, act, isChange);
+export const actAtChange = (host: StandIn, number: number, act: Deed): Acting => actAt(host, number, act, isChange);
 
 /** The same just before the `number`-th call of the host; reading counts as well. */
-export const actAtCall = (host: StandIn, number: number, act: () => void): Acting =>
-  actAt(host, number, act, () => true);
+export const actAtCall = (host: StandIn, number: number, act: Deed): Acting => actAt(host, number, act, () => true);
 
-function actAt(host: StandIn, number: number, act: () => void, counts: (name: string) => boolean): Acting {
+/** Or before every call: who acts picks the moment. */
+export const actAtEveryCall = (host: StandIn, act: Deed): Acting => {
+  let isActing = false;
+  const stop = watch(host, (name) => {
+    if (isActing) return;
+    isActing = true;
+    act(name);
+    isActing = false;
+  });
+  return { stop };
+};
+
+function actAt(host: StandIn, number: number, act: Deed, counts: (name: string) => boolean): Acting {
   let met = 0;
   let isActing = false;
   const stop = watch(host, (name) => {
@@ -69,10 +84,20 @@ function actAt(host: StandIn, number: number, act: () => void, counts: (name: st
     met += 1;
     if (met !== number) return;
     isActing = true;
-    act();
+    act(name);
     isActing = false;
   });
   return { stop };
+}
+
+/** Whether the file may be another after a call than before it. */
+export const mayChange = (name: string): boolean => !looksOnly.test(name);
+
+/** From now on every call is noted. The list grows as the host works. */
+export function callsOf(host: StandIn): readonly string[] {
+  const calls: string[] = [];
+  watch(host, (name) => calls.push(name));
+  return calls;
 }
 
 export interface Failure {
@@ -97,7 +122,7 @@ export function failAtCall(host: StandIn, number: number, isGone = false): Failu
 }
 
 /** Tells of every call of the host before it is made. */
-function watch(host: StandIn, told: (name: string) => void): () => void {
+function watch(host: StandIn, told: (name: string) => unknown): () => void {
   const counts = host.counts as unknown as Counting;
   const count = counts.countHost;
   counts.countHost = function (this: unknown, name: string) {
