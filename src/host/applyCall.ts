@@ -1,4 +1,4 @@
-import { type Applied, applySheet, giveName } from './applyWorkbook.ts';
+import { type Applied, applySheet, renameTab } from './applyWorkbook.ts';
 import { readNote, saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
 import { makeDeskSheet } from './deskSheet.ts';
@@ -21,7 +21,7 @@ export function applyCall(
   if (note?.was !== undefined && note.was !== readNote(file.store)) return changed(hostWords.theBuild);
   if (note?.before !== undefined) saveNote(file.store, note.before);
   const { sheetId, made } = applySheet({ file, plan, keptName, replace, firstEntries });
-  if (tab !== undefined) renameTab(file, { sheetId, tab });
+  if (tab !== undefined) renameTab(file, { sheetId, ...tab });
   const others = also.map((one) => applySheet({ file, ...one }));
   const roles = [wish, ...also].map((one) => one.plan.role);
   if (roles.some(({ kind }) => kind === 'plan')) {
@@ -38,17 +38,6 @@ export function applyCall(
     made: madeAny,
     ...(late === undefined ? {} : { late }),
   });
-}
-
-/** A tab that somebody has given a name of their own keeps it. */
-function renameTab(
-  file: FileInRun,
-  { sheetId, tab }: { readonly sheetId: number; readonly tab: { readonly was: string; readonly now: string } },
-): void {
-  const one = sheetById(file, sheetId);
-  // The host does not tell case apart: a name that differs in nothing else is the sheet’s own.
-  const other = file.spreadsheet.getSheetByName(tab.now);
-  if (one !== undefined && (other === null || other.getSheetId() === sheetId)) giveName(one, tab.now, tab.was);
 }
 
 /** How far a build has come with a step, or what it leaves with its last one: then also what was typed too late. */

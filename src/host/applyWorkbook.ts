@@ -3,7 +3,6 @@ import { layoutFits } from '../workbook/layoutFits.ts';
 import { tabColors } from '../workbook/looks.ts';
 import { teamsAlone } from '../workbook/teamsAlone.ts';
 import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
-import { checksAreWritten } from '../workbook/writtenChecks.ts';
 import type { AsideWish } from './calls.ts';
 import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
 import { freeSheetName } from './freeSheetName.ts';
@@ -158,50 +157,54 @@ export function putAside(file: FileInRun, wish: AsideWish): boolean {
       file.sheets.splice(file.sheets.indexOf(present), 1);
     } else if (about === undefined) {
       noteTaken(file, present, valuesOf(present.sheet));
-      if (!leave({ file, old: present, keptName, was })) return false;
+      leave({ file, old: present, keptName, was });
       keep(file, present);
-    } else if (present.tag.state !== 'away' && !putAway({ file, present, name: keptName, about, wish })) return false;
+    } else if (present.tag.state !== 'away') {
+      if (!giveName(present, freeSheetName(file.spreadsheet, keptName, isItself(sheetId)), was)) return false;
+      putAway({ file, present, about, wish });
+    }
   }
-  const other = sheetById(file, instead?.sheetId);
   // The one that comes instead takes over the name of the tab.
-  if (other !== undefined && instead !== undefined && file.spreadsheet.getSheetByName(instead.tab) === null)
-    giveName(other, instead.tab, instead.was);
+  if (instead !== undefined) renameTab(file, instead);
   return true;
+}
+
+/** A tab that somebody has given a name of their own keeps it. */
+export function renameTab(file: FileInRun, { sheetId, was, now }: NonNullable<AsideWish['instead']>): void {
+  const one = sheetById(file, sheetId);
+  // The host does not tell case apart: a name that differs in nothing else is the sheet’s own.
+  const other = file.spreadsheet.getSheetByName(now);
+  if (one !== undefined && (other === null || other.getSheetId() === sheetId)) giveName(one, now, was);
 }
 
 /**
  * Gives a tab a name, unless it has another than it had: whoever typed that keeps it. It is looked at in the very last
  * moment, since people rename tabs while a script runs.
  */
-export function giveName({ sheet }: SheetInRun, name: string, was?: string): boolean {
+function giveName({ sheet }: SheetInRun, name: string, was: string): boolean {
   const now = sheet.getName();
-  if (now === name) return true;
-  if (was !== undefined && now !== was) return false;
-  sheet.setName(name);
-  return true;
+  if (now === was && now !== name) sheet.setName(name);
+  return now === was || now === name;
 }
 
 /** The tag is changed last, so that a stop before that is gone on from. */
 function putAway({
   file,
   present,
-  name,
   about,
-  wish: { instead, was },
+  wish: { instead },
 }: {
   readonly file: FileInRun;
   readonly present: OwnSheet;
-  readonly name: string;
   readonly about: string;
   readonly wish: AsideWish;
-}): boolean {
-  const { sheet, id, tag } = present;
+}): void {
+  const { sheet, tag } = present;
   if (tag.kind === 'class') {
     // The places of checks are emptied when the sheet is woken.
     moveAside(present);
     noteTaken(file, present, valuesOf(sheet));
   }
-  if (!giveName(present, freeSheetName(file.spreadsheet, name, isItself(id)), was)) return false;
   setToRest(file, present, { instead: instead?.sheetId, say: hostWords.away });
   sheet.setTabColor(tabColors.kept);
   // Students find the tab of their class where it was.
@@ -211,15 +214,14 @@ function putAway({
   moveTab(file, present);
   sheet.hideSheet();
   writeTag(file, present, { ...present.tag, state: 'away', about });
-  return true;
 }
 
 /** A sheet that was put away with its lesson is in use again, where it stands in the row of tabs and for everybody to see. */
 function woken(file: FileInRun, role: SheetRole): OwnSheet | undefined {
   const one = sheetAway(ownSheets(file), role);
   if (one === undefined) return undefined;
-  // Words that rest have their sums beside them, unless an earlier version put them there.
-  if (role.kind === 'class' && (one.tag.restSums === true || checksAreWritten(cellsRead(one)))) moveAside(one);
+  // Words that rest have their sums beside them, unless an earlier version put them there: those are taken for ours.
+  if (role.kind === 'class') moveAside(one);
   wakeUp(one);
   one.cells = undefined;
   moveTab(file, one, placeFor({ file, role, old: undefined }) + 1);
@@ -231,34 +233,33 @@ function woken(file: FileInRun, role: SheetRole): OwnSheet | undefined {
 }
 
 /**
- * Marks a sheet as leaving before its name changes, so that whoever goes on after a stop finds it by its tag. The one that
- * comes instead takes over the name that it has at the last moment; one that was renamed since it began to leave keeps that.
+ * Marks a sheet as leaving before its name changes, so that whoever goes on after a stop finds it by its tag. Where
+ * somebody gives its tab another name at that very moment, it is kept under that one.
  */
 function leave({
   file,
   old,
   keptName,
-  was,
+  was = old.sheet.getName(),
 }: {
   file: FileInRun;
   old: OwnSheet;
   keptName: string;
-  was?: string | undefined;
-}): boolean {
+  was?: string;
+}): void {
   const { sheet, tag } = old;
+  const name = freeSheetName(file.spreadsheet, keptName, isItself(old.id));
   const { from: _, ...rest } = tag;
-  const hidden = tag.hidden ?? sheet.isSheetHidden();
-  let present = sheet.getName();
-  const isRenamed = tag.name !== undefined && present !== tag.name;
-  const name = isRenamed ? present : freeSheetName(file.spreadsheet, keptName, isItself(old.id));
-  for (let before = ''; before !== present; present = sheet.getName()) {
-    if (was !== undefined && present !== was) return false;
-    before = present;
-    writeTag(file, old, { ...rest, state: 'leaving', keptName: name, name: tag.name ?? present, hidden });
-  }
-  if (present !== name) sheet.setName(name);
+  const before = tag.name ?? was;
+  writeTag(file, old, {
+    ...rest,
+    state: 'leaving',
+    keptName: name,
+    name: before,
+    hidden: tag.hidden ?? sheet.isSheetHidden(),
+  });
+  giveName(old, name, before);
   sheet.setTabColor(tabColors.kept);
-  return true;
 }
 
 /** The old sheet leaves its place once the new one has taken it: until then it says where that is. */

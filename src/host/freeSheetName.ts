@@ -5,11 +5,7 @@ import type { Sheet, Spreadsheet } from './spreadsheet.ts';
  * The name wanted, or with a number behind it, that no other sheet has, or only one that `takes` it; asked name by name,
  * since sheets are many.
  */
-export function freeSheetName(
-  spreadsheet: Spreadsheet,
-  wanted: string,
-  takes: (other: Sheet) => boolean = () => false,
-): string {
+export function freeSheetName(spreadsheet: Spreadsheet, wanted: string, takes: (other: Sheet) => boolean): string {
   const taken: string[] = [];
   for (;;) {
     const name = freeName(wanted, taken);

@@ -64,19 +64,18 @@ function readOneSheet(given: unknown): SheetWish | undefined {
 
 export function readAsideWish(given: unknown): AsideWish | undefined {
   const { sheetId, was, keptName, about, remove, instead, note, last } = record(given);
-  const next = record(instead);
+  const next = record(instead).sheetId;
+  const tab = readTab(instead);
   const write = readWriteWish(given);
-  if (write === undefined || !isId(sheetId) || !isName(keptName)) return undefined;
+  if (write === undefined || !isId(sheetId) || !isName(was) || !isName(keptName)) return undefined;
   return {
     ...write,
     sheetId,
-    ...wasOf(was),
+    was,
     keptName,
     ...(isText(about) ? { about } : {}),
     remove: remove === true,
-    ...(isId(next.sheetId) && isName(next.tab)
-      ? { instead: { sheetId: next.sheetId, tab: next.tab, ...wasOf(next.was) } }
-      : {}),
+    ...(isId(next) && tab !== null ? { instead: { sheetId: next, ...tab } } : {}),
     ...noteOf(note),
     ...lastOf(last),
   };
@@ -158,10 +157,8 @@ function readFirstEntries(given: unknown): FirstEntriesSent | undefined {
   return isPlace(at) && isList(rows) && rows.every(isCount) ? { ...run, counts: { column: at, rows } } : undefined;
 }
 
-const wasOf = (was: unknown): { readonly was?: string } => (isText(was) ? { was } : {});
-
 /** Null for what is no name of a tab. */
-function readTab(given: unknown): ApplyWish['tab'] | null {
+function readTab(given: unknown): NonNullable<ApplyWish['tab']> | null {
   const { was, now } = record(given);
   return isName(was) && isName(now) ? { was, now } : null;
 }
@@ -171,7 +168,7 @@ function noteOf(given: unknown): { readonly note?: NoteWish } {
   const { was, before, after } = record(given);
   return {
     note: {
-      ...wasOf(was),
+      ...(isText(was) ? { was } : {}),
       ...(isText(before) ? { before } : {}),
       ...(isText(after) ? { after } : {}),
     },

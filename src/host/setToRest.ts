@@ -3,7 +3,7 @@ import { classShift, columnIn } from '../workbook/classCells.ts';
 import { native, withSeparator } from '../workbook/formula.ts';
 import { classColumns, classRows } from '../workbook/layout.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
-import { areaName, literal } from '../workbook/reference.ts';
+import { literal } from '../workbook/reference.ts';
 import { takesComma } from '../workbook/takesComma.ts';
 import { writtenColumn, writtenSums } from '../workbook/typedOver.ts';
 import type { FileInRun } from './fileInRun.ts';
@@ -54,17 +54,7 @@ export function wakeUp(one: OwnSheet): void {
   const found = one.tag.kind === 'class' ? checksOf(one, valuesOf(one.sheet)) : undefined;
   found?.range.setNumberFormat('General');
   found?.range.setValue('');
-  if (found !== undefined && one.tag.restSums === true)
-    one.sheet.getRangeList(found.blocks.map((block) => areaName(sumsOf(block)))).setValue('');
 }
-
-/** Where the sums of a block's words stand: between its heading and its closing row, which hold other things there. */
-const sumsOf = ({ headingRow, closingRow }: { readonly headingRow: number; readonly closingRow: number }) => ({
-  row: headingRow + 1,
-  column: writtenColumn,
-  rows: closingRow - headingRow - 1,
-  columns: 1,
-});
 
 /** All blocks of a class sheet, and the columns that their checks fill. */
 function checksOf({ sheet }: OwnSheet, cells: Cells) {
@@ -98,13 +88,13 @@ function restChecks(file: FileInRun, old: OwnSheet, cells: Cells): void {
   }
   // Sheets of earlier layouts have no place for sums.
   const restSums = classShift(cells) === 0;
-  writeTag(file, old, { ...old.tag, check: formula, ...(restSums ? { restSums } : {}) });
-  // Before the words: where it stops in between, the formulas are still there, and it is done again.
-  for (const block of restSums ? blocks : []) {
-    const { row, column, rows } = sumsOf(block);
-    const lines = words.slice(row - first.headingRow).slice(0, rows);
+  writeTag(file, old, { ...old.tag, check: formula, restSums });
+  // Before the words: where it stops in between, the formulas are still there, and it is done again. In the heading of a
+  // block stands a number of the team there.
+  for (const { headingRow, closingRow } of restSums ? blocks : []) {
+    const lines = words.slice(headingRow + 1 - first.headingRow, closingRow - first.headingRow);
     writeTexts(
-      old.sheet.getRange(row, column, rows, 1),
+      old.sheet.getRange(headingRow + 1, writtenColumn, lines.length, 1),
       lines.map((line) => [writtenSums(line.map(cellText))]),
     );
   }

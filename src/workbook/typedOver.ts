@@ -34,10 +34,8 @@ export function typedOver(
     const cell = line[at.check - 1 + right];
     const text = cellText(cell);
     if (text === '') return cell instanceof Date;
-    if (row === headingRow) return text !== headings[right] && (right > 0 || text !== restWords.checks);
+    if (row === headingRow) return text !== headings[right] && text !== restWords.checks;
     if (sums.has(digest(text))) return false;
-    // No check belongs in a row that people put in, or in the closing one.
-    if (cellText(line[at.step - 1]) === '') return true;
     // Written before the page noted it: the words of such a row stand behind the word of a check.
     return sumsIn(line) !== '' || !stateWords.some(({ word }) => word === cellText(line[at.check - 1]));
   };

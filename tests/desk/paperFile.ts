@@ -296,15 +296,14 @@ export function paperFile(given: Partial<PaperState> = {}) {
       }
       case 'putAside': {
         const { sheetId, was, keptName, about, remove, instead } = one.wish;
-        const isRenamed = was !== undefined && ![was, keptName].includes(sheetWithId(sheetId).name);
-        if (isRenamed && remove !== true) return changed;
+        if (remove !== true && about !== undefined && ![was, keptName].includes(sheetWithId(sheetId).name))
+          return changed;
         if (remove === true) state.sheets = state.sheets.filter(({ id }) => id !== sheetId);
         else if (about !== undefined) putAway(sheetWithId(sheetId), one.wish);
         else Object.assign(sheetWithId(sheetId), { kept: true, name: keptName, tag: null });
         const comes = state.sheets.find(({ id }) => id === instead?.sheetId);
-        const isFree = state.sheets.every(({ name }) => name !== instead?.tab);
-        if (comes !== undefined && instead !== undefined && isFree && comes.name === (instead.was ?? comes.name))
-          comes.name = instead.tab;
+        const isFree = state.sheets.every(({ name }) => name !== instead?.now);
+        if (instead !== undefined && isFree && comes?.name === instead.was) comes.name = instead.now;
         touch(one.wish);
         return { ok: true, value: { reading: reading(one.wish.read) } };
       }

@@ -21,7 +21,7 @@ function byPlaces(host: StandIn, text: string): string {
  * Apart from what is in view, so that a Record which was just made stays in sight, from the moment in dated names, and from
  * the colour of a line that was kept free for a late team.
  */
-const compared = (host: StandIn): string =>
+const alike = (host: StandIn): string =>
   byPlaces(host, workbookText(host))
     .replace(/kept \d{4}-\d\d-\d\d \d\d\.\d\d/g, 'kept')
     .replace(/"color":"#[0-9a-f]{6}",/g, '')
@@ -76,6 +76,9 @@ describe('every action, with the host failing at a call of its', () => {
       const parts = partsOf(whole, start, action);
       const names = parts.flatMap(({ calls }) => calls);
       const all = names.length;
+      /** A file that is emptied begins a lesson, whose number of that day hangs on how often it was pressed. */
+      const compared = (host: StandIn): string =>
+        name === 'emptyCopy' ? alike(host).replace(/(\d{4}-\d\d-\d\d)\.\d+/g, '$1') : alike(host);
       const expected = compared(whole);
       /** Files from which the way to the end is known: a page that was just opened goes by the file alone. */
       const known = new Set(parts.slice(1).map(({ saved }) => digest(saved)));

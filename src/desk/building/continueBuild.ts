@@ -67,7 +67,7 @@ function insteadOf(
   if (sheet === undefined) return undefined;
   const { id: sheetId, name: was } = sheet;
   const given = [tab, note.names[roleName(role)] ?? tab].map(withoutNumber);
-  return { sheetId, was, tab: given.includes(withoutNumber(was)) ? tab : was };
+  return { sheetId, was, now: given.includes(withoutNumber(was)) ? tab : was };
 }
 const withoutNumber = (name: string): string => deskWords.nameBefore(name).replace(/ \d+$/, '');
 
@@ -116,11 +116,11 @@ function* leave(
     book = ready.value;
   }
   const { keptName, tab } = namesNow(leaves, book, role);
-  const was = book.sheets.find(({ id }) => id === sheetId)?.name;
+  const was = book.sheets.find(({ id }) => id === sheetId)?.name ?? tab;
   const instead = leaves.instead && insteadOf(book, { note, role: leaves.instead, tab });
   const answer = yield* ask('putAside', {
     sheetId,
-    ...(was === undefined ? {} : { was }),
+    was,
     keptName: keptName ?? tab,
     ...(keptName === undefined
       ? { remove: true }
