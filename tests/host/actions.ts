@@ -78,8 +78,6 @@ export interface Action {
   readonly press: (host: StandIn) => Outcome<unknown>;
   /** So many of its calls are tried in the short form, one after each other part. */
   readonly tries?: number;
-  /** In the short form the first of them is the call behind this one. */
-  readonly behind?: string;
 }
 const act = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>): Action => ({
   name,
@@ -139,8 +137,7 @@ export const actions: readonly Action[] = [
 export const emptying: Action = {
   ...build('emptyCopy', { fileName: 'Workbook', keepHints: true, removeOthers: false }),
   from: 'a copy to give on',
-  tries: 1,
-  behind: 'Spreadsheet.insertSheet',
+  tries: 0,
 };
 
 export const clockOf = ({ from }: Action) => day(from === 'a lesson put away' ? 4 : 2);

@@ -121,6 +121,19 @@ export function failAtCall(host: StandIn, number: number, isGone = false): Failu
   return { calls: () => calls, stop };
 }
 
+/** From now on the host fails once, at the call behind the first one of this name. */
+export function failBehind(host: StandIn, called: string): void {
+  let isNext = false;
+  let hasFailed = false;
+  watch(host, (name) => {
+    if (isNext && !hasFailed) {
+      hasFailed = true;
+      throw new Error('Service Spreadsheets failed while accessing document.');
+    }
+    isNext = name === called;
+  });
+}
+
 /** Tells of every call of the host before it is made. */
 function watch(host: StandIn, told: (name: string) => unknown): () => void {
   const counts = host.counts as unknown as Counting;
