@@ -12,7 +12,7 @@ import { sheetState } from './cells.ts';
 import { setup } from './setup.ts';
 
 export const sheet = 'Fern class';
-const small: Setup = {
+export const small: Setup = {
   ...setup,
   settings: { ...setup.settings, 'exit questions': '1' },
   classes: [{ name: sheet, teams: ['Otter', 'Heron'] }],
