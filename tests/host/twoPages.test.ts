@@ -55,8 +55,9 @@ it('two pages that do things to one file, one between two calls of the other, le
   let refused = 0;
   for (let drawn = 0; drawn < count; drawn += 1) {
     const [one, second] = pairs[(drawn * 29 + seed) % pairs.length] ?? (['build', 'team'] as const);
-    // A build takes some calls, all else one or two from a page that has looked.
-    const place = 1 + ((drawn * 7 + seed) % (/build|team|class|next|practice/.test(one) ? 6 : 2));
+    // All but a build is one call of a page that has looked: the other is there before it.
+    const isBuild = /build|team|class|next|practice/.test(one);
+    const place = isBuild ? 1 + ((drawn * 7 + seed) % 6) : 1;
     const where = `${second} before call ${place} of ${one}`;
     const host = open({ saved, clock });
     const pages: readonly File[] = [{ book: undefined }, { book: undefined }];
@@ -93,9 +94,10 @@ it('two pages that do things to one file, one between two calls of the other, le
     const kept = host.save();
     for (const text of ['119.00', ...(between === undefined ? [] : ['0.06'])])
       if (!kept.includes(`"text":"${text}"`)) odd.push(`${where}: ${text} is lost`);
-    met.push(where);
+    if (between !== undefined) met.push(where);
   }
   console.log(`${refused} refused, ${blocks} blocks compared: ${met.join('; ')}`);
+  expect(met.length).toBeGreaterThan(count / 2);
   expect(blocks).toBeGreaterThanOrEqual(2 * count);
   expect(odd).toEqual([]);
 }, 3_600_000);
