@@ -93,6 +93,8 @@ function restChecks(file: FileInRun, old: OwnSheet, cells: Cells): void {
   // block stands a number of the team there.
   for (const { headingRow, closingRow } of restSums ? blocks : []) {
     const lines = words.slice(headingRow + 1 - first.headingRow, closingRow - first.headingRow);
+    // Somebody may have taken all rows of a team out but its heading.
+    if (lines.length === 0) continue;
     writeTexts(
       old.sheet.getRange(headingRow + 1, writtenColumn, lines.length, 1),
       lines.map((line) => [writtenSums(line.map(cellText))]),

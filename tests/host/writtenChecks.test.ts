@@ -187,6 +187,9 @@ describe('checks that the sidebar works out', () => {
     const { headingRow = 0, closingRow = 0, steps = [] } = readingOf(host).blocks[0] ?? {};
     const [one, other] = steps.slice(1);
     if (one === undefined || other === undefined) throw new Error('Expected rows.');
+    // Of the other team somebody has taken out all but the heading.
+    const { headingRow: from = 0, closingRow: to = 0 } = readingOf(host).blocks[1] ?? {};
+    host.deleteRows('teacher', sheetState(host, sheet).id, from + 1, to - from);
     finish(host, call(host, 'nextLesson', { ...oneClass, givens: { ...setup.givens, formula: 'KCl', ion: 'Cl-' } }));
     const away = deskWords.awayName(sheet, '2026-03-02');
     typeIn(host, {
@@ -208,7 +211,7 @@ describe('checks that the sidebar works out', () => {
     // Only these, and the checks come again as they were.
     expect(notesIn(host)).toEqual([headingRow, one.row, other.row, closingRow]);
     answerOf(call(host, 'workOutChecks'));
-    expect(saidIn(host)).toEqual(said);
+    expect(saidIn(host).slice(0, closingRow)).toEqual(said.slice(0, closingRow));
   });
 
   it('come with the counts that no trigger makes there, and the same ones', () => {
