@@ -227,7 +227,7 @@ function woken(file: FileInRun, role: SheetRole): OwnSheet | undefined {
   moveTab(file, one, placeFor({ file, role, old: undefined }) + 1);
   one.sheet.setTabColor(tabColors[role.kind]);
   if (role.kind === 'class') one.sheet.showSheet();
-  const { check: _, about: __, restSums: ___, ...tag } = one.tag;
+  const { check: _, about: __, sums: ___, ...tag } = one.tag;
   writeTag(file, one, { ...tag, state: 'built' });
   return one;
 }

@@ -34,7 +34,7 @@ interface TagSeen {
   readonly state: 'building' | 'built' | 'leaving' | 'kept' | 'away';
   readonly activity?: string;
   /** Of a class sheet at rest: whether what was typed over the words of its checks can be told. */
-  readonly restSums?: boolean;
+  readonly sums?: boolean;
   /** Of a sheet that was put away with its lesson: what the page noted about it then. */
   readonly about?: string;
   readonly keptName?: string;

@@ -9,7 +9,7 @@ import { hostWords } from './words.ts';
  */
 export function moveAside(one: SheetInRun): readonly Obstacle[] {
   const cells = cellsRead(one);
-  const rests = one.tag?.restSums;
+  const rests = one.tag?.sums;
   const obstacles = (readClassSheet(cells)?.blocks ?? []).flatMap((block) => {
     const found = obstaclesIn(block, cells, rests);
     if (rests) return found;

@@ -87,11 +87,11 @@ function restChecks(file: FileInRun, old: OwnSheet, cells: Cells): void {
     }
   }
   // Sheets of earlier layouts have no place for sums.
-  const restSums = classShift(cells) === 0;
-  writeTag(file, old, { ...old.tag, check: formula, restSums });
+  const sums = classShift(cells) === 0;
+  writeTag(file, old, { ...old.tag, check: formula, sums });
   // Before the words: where it stops in between, the formulas are still there, and it is done again. In the heading of a
   // block stands a number of the team there.
-  for (const { headingRow, closingRow } of restSums ? blocks : []) {
+  for (const { headingRow, closingRow } of sums ? blocks : []) {
     const lines = words.slice(headingRow + 1 - first.headingRow, closingRow - first.headingRow);
     // Somebody may have taken all rows of a team out but its heading.
     if (lines.length === 0) continue;

@@ -67,7 +67,7 @@ export function* openEarlier(
 /** Cells where somebody typed over checks at rest: the script moves that into notes as it wakes the sheet. */
 function typedOverIn(sheet: BookSheet): readonly string[] {
   const cells = cellsOf(sheet);
-  if (sheet.tag?.restSums !== true && !checksAreWritten(cells)) return [];
+  if (sheet.tag?.sums !== true && !checksAreWritten(cells)) return [];
   return (readClassSheet(cells)?.blocks ?? []).flatMap((block) =>
     obstaclesIn(block, cells, true).map(({ cell }) => cell),
   );
