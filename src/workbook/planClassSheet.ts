@@ -363,7 +363,6 @@ export function planClassSheet({
       exit,
       className,
       teams,
-      firstBlock,
       cautionsRow,
       caution,
       last: cautions.last,
