@@ -22,6 +22,9 @@ export function applyCall(
   if (note?.before !== undefined) saveNote(file.store, note.before);
   const { sheetId, made } = applySheet({ file, plan, keptName, replace, firstEntries });
   if (tab !== undefined) renameTab(file, { sheetId, tab });
+  // What comes behind a new sheet names it: the page plans it again where the name was taken.
+  if (made && also.length > 0 && sheetById(file, sheetId)?.sheet.getName() !== plan.name)
+    return changed(hostWords.theSheet(plan.name));
   const others = also.map((one) => applySheet({ file, ...one }));
   const roles = [wish, ...also].map((one) => one.plan.role);
   if (roles.some(({ kind }) => kind === 'plan')) {
@@ -67,7 +70,7 @@ export function afterStep(
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */
 function touchLast(file: FileInRun, { show, madeBefore, emptySheet, hide }: LastTouch): void {
   const empty = sheetById(file, emptySheet);
-  if (empty !== undefined && tagOf(file, empty) === undefined && isUntouched(empty.sheet)) {
+  if (empty !== undefined && tagOf(file, empty) === undefined && isUntouched(file, empty.sheet)) {
     file.spreadsheet.deleteSheet(empty.sheet);
     file.sheets.splice(file.sheets.indexOf(empty), 1);
   }

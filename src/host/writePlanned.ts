@@ -93,18 +93,20 @@ function differing({
 const blank: CellContent = { kind: 'blank' };
 
 /**
- * Blocks joined, for each run of columns in which nobody writes, to one from its first planned cell to its last. What
- * stands between the cells of people, such as a heading above them, stays a block of its own.
+ * Blocks joined to one for all rows above the cells of people and, below, for each run of columns in which nobody writes to
+ * one from its first planned cell to its last. What stands between the cells of people stays a block of its own.
  */
 function merged(blocks: readonly Block[], { columnCount, writable }: SheetPlan): readonly Block[] {
+  const firstOpen = Math.min(...writable.map(({ row }) => row));
+  const above = blocks.flatMap((block) => partOf(block, [1, firstOpen - 1], [1, columnCount]));
+  const joined = above.length > 0 ? [oneBlock(above)] : [];
   const isWritable = (column: number) =>
     writable.some((area) => column >= area.column && column < area.column + area.columns);
-  const joined: Block[] = [];
   for (let first = 1; first <= columnCount; first += 1) {
     const open = !isWritable(first);
     let last = first;
     while (last < columnCount && isWritable(last + 1) !== open) last += 1;
-    const within = blocks.flatMap((block) => columnsBetween(block, first, last));
+    const within = blocks.flatMap((block) => partOf(block, [firstOpen, Infinity], [first, last]));
     if (open && within.length > 0) joined.push(oneBlock(within));
     else joined.push(...within);
     first = last;
@@ -112,11 +114,15 @@ function merged(blocks: readonly Block[], { columnCount, writable }: SheetPlan):
   return joined;
 }
 
-/** The part of a block that lies in these columns. */
-function columnsBetween(block: Block, first: number, last: number): readonly Block[] {
-  const from = Math.max(first, block.column);
-  const cells = block.cells.map((row) => row.slice(from - block.column, last + 1 - block.column));
-  return from > last || (cells[0]?.length ?? 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
+type FirstAndLast = readonly [first: number, last: number];
+
+/** The part of a block that lies in these rows and columns. */
+function partOf(block: Block, [top, bottom]: FirstAndLast, [left, right]: FirstAndLast): readonly Block[] {
+  const cells = block.cells
+    .filter((_, down) => block.row + down >= top && block.row + down <= bottom)
+    .map((line) => line.filter((_, across) => block.column + across >= left && block.column + across <= right));
+  const isNone = (cells[0]?.length ?? 0) === 0;
+  return isNone ? [] : [{ row: Math.max(top, block.row), column: Math.max(left, block.column), cells }];
 }
 
 function oneBlock(blocks: readonly Block[]): Block {

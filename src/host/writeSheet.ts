@@ -86,7 +86,8 @@ export function writeSheet({
 /** Writes only what differs from what is there; false where nothing does. */
 export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
   const { sheet } = target;
-  const isWider = makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+  const isWider =
+    !reaches(cellsRead(target), plan) && makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
   // Columns that have come since: those behind hidden ones are for the script as well.
   if (isWider) hideColumns(sheet, plan);
   const present = read(target, plan);
@@ -97,6 +98,10 @@ export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
   renewChoices(sheet, plan);
   return wrote;
 }
+
+/** Whether something stands in the last row and column of a plan already, or behind them. */
+const reaches = (cells: readonly (readonly CellValue[])[], { rowCount, columnCount }: SheetPlan): boolean =>
+  cells.length >= rowCount && (cells[0]?.length ?? 0) >= columnCount;
 
 const read = (target: SheetInRun, plan: SheetPlan) => ({
   values: cellsRead(target),
@@ -162,6 +167,7 @@ export function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; column
  * and not yet written tells, since the host does not document it.
  */
 function argumentSeparator(file: FileInRun, sheet: Sheet, plan: SheetPlan): ',' | ';' {
+  if (file.separator !== undefined) return file.separator;
   if (takesComma(file.locale()) || !hasFormula(plan)) return ',';
   const cell = sheet.getRange(1, 1);
   cell.setNumberFormat('General');
@@ -170,7 +176,8 @@ function argumentSeparator(file: FileInRun, sheet: Sheet, plan: SheetPlan): ',' 
   const reads = cell.getValue() === 3;
   cell.setValue('');
   cell.setNumberFormat('@');
-  return reads ? ',' : ';';
+  file.separator = reads ? ',' : ';';
+  return file.separator;
 }
 
 const hasFormula = ({ blocks, checks }: SheetPlan): boolean =>
@@ -241,12 +248,7 @@ function writeLooks(sheet: Sheet, plan: SheetPlan, firstRow: number): void {
 
 /** Widths, hidden columns, frozen lines and the colour of the tab. A sheet that was just put in has nothing frozen. */
 function writeFrame(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
-  let from = 0;
-  plan.columnWidths.forEach((width, index) => {
-    if (plan.columnWidths[index + 1] === width) return;
-    sheet.setColumnWidths(from + 1, index - from + 1, width);
-    from = index + 1;
-  });
+  for (const { from, count, size } of plan.columnWidths) sheet.setColumnWidths(from, count, size);
   hideColumns(sheet, plan);
   if (!isNew || plan.frozenRows > 0) sheet.setFrozenRows(plan.frozenRows);
   if (!isNew || plan.frozenColumns > 0) sheet.setFrozenColumns(plan.frozenColumns);
@@ -255,46 +257,36 @@ function writeFrame(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
 
 /** One call for each run of rows of one height, from a row on: those above stay as the teacher has made them. */
 function writeHeights(sheet: Sheet, { rowHeights = [] }: SheetPlan, firstRow: number): void {
-  for (const { row, rows, height } of rowHeights) {
-    const from = Math.max(row, firstRow);
-    if (from < row + rows) sheet.setRowHeightsForced(from, row + rows - from, height);
+  for (const { from, count, size } of rowHeights) {
+    const first = Math.max(from, firstRow);
+    if (first < from + count) sheet.setRowHeightsForced(first, from + count - first, size);
   }
 }
 
-/** One call for each run of columns that hold lists, from its first list to its last; cells between get none. */
+/** In one call for all lists: cells between them get none. */
 function writeChoices(sheet: Sheet, choices: readonly Choice[]): void {
   if (choices.length === 0) return;
-  const rules = new Map<string, Validation>();
+  const known = new Map<string, Validation>();
   const ruleOf = ({ options, help }: Choice): Validation => {
     const name = JSON.stringify([options, help]);
-    const rule = rules.get(name) ?? choiceOf(options, help);
-    rules.set(name, rule);
+    const rule = known.get(name) ?? choiceOf(options, help);
+    known.set(name, rule);
     return rule;
   };
-  const columns = [...new Set(choices.flatMap(({ area }) => columnsOf(area)))].sort((one, other) => one - other);
-  let run: number[] = [];
-  columns.forEach((column, index) => {
-    run.push(column);
-    if (columns[index + 1] === column + 1) return;
-    const [first = column] = run;
-    const within = choices.filter(({ area }) => area.column >= first && area.column <= column);
-    const top = Math.min(...within.map(({ area }) => area.row));
-    const bottom = Math.max(...within.map(({ area }) => area.row + area.rows - 1));
-    const cells = filledWith<Validation | null, Choice['area'] & { choice: Choice }>({
-      rows: bottom,
-      columns: column,
-      plain: null,
-      areas: within.map((choice) => ({ ...choice.area, choice })),
-      of: ({ choice }) => ruleOf(choice),
-    });
-    const rows = cells.slice(top - 1).map((row) => row.slice(first - 1));
-    sheet.getRange(top, first, rows.length, column - first + 1).setDataValidations(rows);
-    run = [];
-  });
+  const areas = choices.map((choice) => ({ ...choice.area, choice }));
+  const top = Math.min(...areas.map(({ row }) => row));
+  const left = Math.min(...areas.map(({ column }) => column));
+  const rules = filledWith<Validation | null, (typeof areas)[number]>({
+    rows: Math.max(...areas.map(({ row, rows }) => row + rows - 1)),
+    columns: Math.max(...areas.map(({ column, columns }) => column + columns - 1)),
+    plain: null,
+    areas,
+    of: ({ choice }) => ruleOf(choice),
+  })
+    .slice(top - 1)
+    .map((row) => row.slice(left - 1));
+  sheet.getRange(top, left, rules.length, rules[0]?.length ?? 1).setDataValidations(rules);
 }
-
-const columnsOf = ({ column, columns }: Choice['area']): number[] =>
-  Array.from({ length: columns }, (_, index) => column + index);
 
 /** Ours anew, whatever else the teacher has set stays. */
 function writeStateRules(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
@@ -352,8 +344,11 @@ function protect(sheet: Sheet, plan: SheetPlan, stands: 'empty' | 'begun' | 'sho
   const isOurs = description === hostWords.protection || (stands === 'begun' && description === '');
   if (present !== undefined && !isOurs) return;
   const protection = present ?? sheet.protect();
-  protection.setDescription(hostWords.protection);
-  protection.setWarningOnly(true);
+  // One that was there already may have been made stricter.
+  if (stands !== 'shorter' || present === undefined) {
+    protection.setDescription(hostWords.protection);
+    protection.setWarningOnly(true);
+  }
   const open = [...plan.writable, ...plan.unprotected];
   if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
 }

@@ -12,10 +12,10 @@ import { classWidths } from './classWidths.ts';
 import { classColumns as at, cautionRows, classRows, mostRowHeight } from './layout.ts';
 import type { Lesson } from './lesson.ts';
 import { looks } from './looks.ts';
-import { paintedHeights } from './paintedHeights.ts';
+import { paintedSizes } from './paintedSizes.ts';
 import { heightOf } from './textHeight.ts';
 import { words } from './words.ts';
-import type { LookName, RowHeight } from './workbook.ts';
+import type { LookName, SizedRun } from './workbook.ts';
 
 const heights = { headings: 45, title: 30, slight: 6, line: 27, closing: 26 } as const;
 
@@ -41,7 +41,7 @@ const inColumn = (text: string, column: number, look: LookName): number => {
  * Heights of a class sheet's rows, fixed so that nothing jumps while a check is worked out: those of a step hold the longest
  * text of ours that any team of the class can see there. All blocks are alike but for tasks of a team's own.
  */
-export function classHeights(input: HeightsInput): readonly RowHeight[] {
+export function classHeights(input: HeightsInput): readonly SizedRun[] {
   const { lesson, exit, className, teams, cautionsRow, caution, last, cautions } = input;
   const above = [
     heights.headings,
@@ -57,7 +57,7 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
     }),
     heights.slight,
   ];
-  if (teams.length === 0) return paintedHeights(above, classRows.headings);
+  if (teams.length === 0) return paintedSizes(above, classRows.headings);
   const heading = Math.max(
     ...[words.class.helpAndWho, words.class.numbersChanged].map((told) => inColumn(told, at.task, 'text heading')),
   );
@@ -71,7 +71,7 @@ export function classHeights(input: HeightsInput): readonly RowHeight[] {
     })),
   ]);
   const blocks = teams.flatMap((team) => [...block, Math.max(closing, closingHeight(team))]);
-  return paintedHeights([...above, ...blocks], classRows.headings);
+  return paintedSizes([...above, ...blocks], classRows.headings);
 }
 
 /** Of a closing row: higher where the team has a task of its own there. */
@@ -128,7 +128,7 @@ function inFewCalls(rows: readonly Row[]): readonly number[] {
 
 /** What a block costs among others like it. */
 const callsOf = (block: readonly number[]): number =>
-  paintedHeights([...block, ...block], 1).length - paintedHeights(block, 1).length;
+  paintedSizes([...block, ...block]).length - paintedSizes(block).length;
 
 interface Raised {
   readonly heights: readonly number[];

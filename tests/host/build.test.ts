@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { type DeskArguments, type DeskCall, workFor } from '../../src/desk/acts.ts';
+import type { File } from '../../src/desk/file/look.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { deskSheetName } from '../../src/workbook/scratchSheet.ts';
-import { answerOf, buildSample, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSample, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 
@@ -179,6 +181,24 @@ describe('a build', () => {
     expect(check(host, { ...otter, key: 'c1-t1' })).toBe('blank');
   });
 
+  it('names a class in Progress as its sheet is called, also where somebody has taken the name meanwhile', () => {
+    const host = open();
+    const page: File = { book: undefined };
+    const ask = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>) =>
+      run(host, workFor(page, name, about));
+    let state = answerOf(ask('startBuild', setup));
+    while (state.label !== 'Moss class') state = answerOf(ask('continueBuild'));
+    const theirs = host.book.addSheet('Moss class', 0);
+    typeIn(host, { sheet: 'Moss class', seat: 'teacher', cells: [[1, 1, 'Who has the keys']] });
+    while (!state.finished) state = answerOf(ask('continueBuild'));
+    expect(names(host).filter((name) => name.startsWith('Moss'))).toEqual(['Moss class', 'Moss class 2']);
+    expect(sheetState(host, 'Moss class').id).toBe(theirs.id);
+    const progress = workbookText(host)
+      .split('\n\n')
+      .find((text) => text.includes('"name":"Progress"'));
+    expect(progress).toContain("'Moss class 2'!");
+    expect(progress).not.toContain("'Moss class'!");
+  });
   it('finds its sheets after they were renamed', () => {
     const host = openBuilt();
     host.book.renameSheet(sheetState(host, 'Fern class'), 'Monday');

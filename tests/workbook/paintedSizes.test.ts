@@ -1,15 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { paintedHeights } from '../../src/workbook/paintedHeights.ts';
-import type { RowHeight } from '../../src/workbook/workbook.ts';
+import { paintedSizes } from '../../src/workbook/paintedSizes.ts';
 import { cases } from '../depth.ts';
-
-/** What stands there once all of them were set, one after the other. */
-function setIn(painted: readonly RowHeight[], rows: number): readonly number[] {
-  const heights = Array.from({ length: rows }, () => 0);
-  for (const { row, rows: high, height } of painted) heights.fill(height, row - 1, row - 1 + high);
-  return heights;
-}
+import { sizesOf } from './sizesOf.ts';
 
 /** The fewest calls by trying: which rows can be had with so many calls, from none on. */
 function fewest(heights: readonly number[]): number {
@@ -30,7 +23,7 @@ function fewest(heights: readonly number[]): number {
   }
 }
 
-describe('paintedHeights', () => {
+describe('paintedSizes', () => {
   it.each([
     { heights: [], calls: 0, why: 'nothing to set' },
     { heights: [20, 20, 20], calls: 1, why: 'one height' },
@@ -38,20 +31,20 @@ describe('paintedHeights', () => {
     { heights: [50, 20, 50, 20, 50], calls: 3, why: 'rows of two heights in turn' },
     { heights: [50, 70, 20, 70, 50], calls: 3, why: 'one within the other' },
   ])('takes $calls calls for $why', ({ heights, calls }) => {
-    expect(paintedHeights(heights, 1)).toHaveLength(calls);
+    expect(paintedSizes(heights)).toHaveLength(calls);
   });
   it('begins at the row that is named', () => {
-    expect(paintedHeights([20, 50, 20], 7)).toEqual([
-      { row: 7, rows: 3, height: 20 },
-      { row: 8, rows: 1, height: 50 },
+    expect(paintedSizes([20, 50, 20], 7)).toEqual([
+      { from: 7, count: 3, size: 20 },
+      { from: 8, count: 1, size: 50 },
     ]);
   });
   it('leaves every row at its height, in as few calls as trying finds', () => {
     const few = fc.array(fc.constantFrom(20, 50, 70), { minLength: 1, maxLength: 5 });
     fc.assert(
       fc.property(few, (heights) => {
-        const painted = paintedHeights(heights, 1);
-        expect(setIn(painted, heights.length)).toEqual(heights);
+        const painted = paintedSizes(heights);
+        expect(sizesOf(painted, heights.length)).toEqual(heights);
         expect(painted).toHaveLength(fewest(heights));
       }),
       { numRuns: cases({ short: 20, deep: 500 }) },
@@ -61,7 +54,7 @@ describe('paintedHeights', () => {
     const many = fc.array(fc.constantFrom(6, 26, 45, 81, 153), { maxLength: 120 });
     fc.assert(
       fc.property(many, (heights) => {
-        expect(setIn(paintedHeights(heights, 1), heights.length)).toEqual(heights);
+        expect(sizesOf(paintedSizes(heights), heights.length)).toEqual(heights);
       }),
     );
   });

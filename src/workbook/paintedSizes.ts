@@ -1,23 +1,17 @@
-import type { RowHeight } from './workbook.ts';
-
-interface Run {
-  readonly row: number;
-  readonly rows: number;
-  readonly height: number;
-}
+import type { SizedRun } from './workbook.ts';
 
 /**
- * Heights of rows below each other in the fewest calls that set one height for a run of rows: from large to small, as a
- * wall is painted in stripes. Runs of one height share a call where nothing that lies between them has to be set before.
+ * Heights of rows, or widths of columns, in the fewest calls that set one size for a run of them: from large to small, as a
+ * wall is painted in stripes. Runs of one size share a call where nothing that lies between them has to be set before.
  *
- * @param heights - In pixels, from the first row on.
- * @param first - Number of the first row.
+ * @param sizes - In pixels, from the first row or column on.
+ * @param first - Number of the first one.
  * @returns In the order in which they are set: later ones over earlier ones.
  */
-export function paintedHeights(heights: readonly number[], first: number): readonly RowHeight[] {
-  const runs = runsOf(heights, first);
+export function paintedSizes(sizes: readonly number[], first = 1): readonly SizedRun[] {
+  const runs = runsOf(sizes, first);
   const next = sharing(runs);
-  const painted: RowHeight[] = [];
+  const painted: SizedRun[] = [];
   const paint = (from: number, to: number): void => {
     for (let start = from; start <= to; ) {
       const run = runs[start];
@@ -29,7 +23,7 @@ export function paintedHeights(heights: readonly number[], first: number): reado
         end = other;
       }
       const last = runs[end] ?? run;
-      painted.push({ row: run.row, rows: last.row + last.rows - run.row, height: run.height });
+      painted.push({ ...run, count: last.from + last.count - run.from });
       for (const [inner, until] of between) paint(inner, until);
       start = end + 1;
     }
@@ -38,22 +32,22 @@ export function paintedHeights(heights: readonly number[], first: number): reado
   return painted;
 }
 
-/** Rows below each other that are alike, in one run each. */
-function runsOf(heights: readonly number[], first: number): readonly Run[] {
-  const runs: Run[] = [];
-  heights.forEach((height, place) => {
+/** Neighbours that are alike, in one run each. */
+function runsOf(sizes: readonly number[], first: number): readonly SizedRun[] {
+  const runs: SizedRun[] = [];
+  sizes.forEach((size, place) => {
     const last = runs[runs.length - 1];
-    if (last?.height === height) runs[runs.length - 1] = { ...last, rows: last.rows + 1 };
-    else runs.push({ row: first + place, rows: 1, height });
+    if (last?.size === size) runs[runs.length - 1] = { ...last, count: last.count + 1 };
+    else runs.push({ from: first + place, count: 1, size });
   });
   return runs;
 }
 
 /**
- * With which later run of its height the first of a stretch of runs shares its call, so that the whole stretch takes the
+ * With which later run of its size the first of a stretch of runs shares its call, so that the whole stretch takes the
  * fewest; with itself where none is better. Every stretch is worked out from those within it.
  */
-function sharing(runs: readonly Run[]): (from: number, to: number) => number {
+function sharing(runs: readonly SizedRun[]): (from: number, to: number) => number {
   const count = runs.length;
   const calls = new Uint16Array((count + 2) * (count + 2));
   const shared = new Uint16Array((count + 2) * (count + 2));
@@ -61,7 +55,7 @@ function sharing(runs: readonly Run[]): (from: number, to: number) => number {
   // A stretch that ends before it begins takes none.
   const needed = (from: number, to: number): number => (to < from ? 0 : (calls[place(from, to)] ?? 0));
   for (let from = count - 1; from >= 0; from -= 1) {
-    const alike = runs.flatMap(({ height }, at) => (at > from && height === runs[from]?.height ? [at] : []));
+    const alike = runs.flatMap(({ size }, at) => (at > from && size === runs[from]?.size ? [at] : []));
     for (let to = from; to < count; to += 1) {
       let fewest = 1 + needed(from + 1, to);
       let best = from;
