@@ -8,6 +8,7 @@ import type { Choice, SheetPlan } from '../workbook/workbook.ts';
 import { carryEntries } from './carryEntries.ts';
 import { clearWritten } from './clearWritten.ts';
 import { cellsRead, type FileInRun, type SheetInRun } from './fileInRun.ts';
+import { filledWith } from './filledWith.ts';
 import { separatorIn } from './separatorIn.ts';
 import {
   boxAround,
@@ -22,7 +23,8 @@ import {
 } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
-import { writePlanned } from './writePlanned.ts';
+import { writeFormats } from './writeFormats.ts';
+import { hasFormula, writePlanned } from './writePlanned.ts';
 import { writeTexts } from './writeTexts.ts';
 
 /** Entries for a sheet that is made: a column of texts, and what the trigger would have noted beside them. */
@@ -63,10 +65,11 @@ export function writeSheet({
   const present = stands === 'empty' ? undefined : read(target, plan);
   target.cells = undefined;
   const firstRow = stands === 'shorter' ? firstNewRow(plan, present?.values ?? []) : 1;
-  writeFormats(sheet, plan, firstRow);
+  const { rowCount, columnCount } = plan;
+  writeFormats(sheet, plan, { row: firstRow, column: 1, rows: rowCount - firstRow + 1, columns: columnCount });
   const separator = (present && separatorIn(present.formulas)) ?? argumentSeparator(file, sheet, plan);
   if (present !== undefined) clearWritten(sheet, plan, present);
-  writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
+  writePlanned({ sheet, plan, blocks: plan.blocks, present, separator, formattedFrom: firstRow });
   writeLooks(sheet, plan, firstRow);
   if (stands !== 'shorter') writeFrame(sheet, plan, stands === 'empty');
   writeHeights(sheet, plan, firstRow);
@@ -79,15 +82,17 @@ export function writeSheet({
   if (carried !== undefined) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
   writeFirstEntries({ sheet, firstEntries });
   invite(sheet, plan);
-  writePlanned({ sheet, plan, blocks: plan.checks, present, separator });
+  writePlanned({ sheet, plan, blocks: plan.checks, present, separator, formattedFrom: firstRow });
   protect(sheet, plan, stands);
 }
 
 /** Writes only what differs from what is there; false where nothing does. */
 export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
   const { sheet } = target;
-  const isWider =
-    !reaches(cellsRead(target), plan) && makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+  const { rowCount: rows, columnCount: columns } = plan;
+  const cells = cellsRead(target);
+  // What stands in the last row and column tells that they are there.
+  const isWider = (cells.length < rows || (cells[0]?.length ?? 0) < columns) && makeRoom(sheet, { rows, columns });
   // Columns that have come since: those behind hidden ones are for the script as well.
   if (isWider) hideColumns(sheet, plan);
   const present = read(target, plan);
@@ -98,10 +103,6 @@ export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
   renewChoices(sheet, plan);
   return wrote;
 }
-
-/** Whether something stands in the last row and column of a plan already, or behind them. */
-const reaches = (cells: readonly (readonly CellValue[])[], { rowCount, columnCount }: SheetPlan): boolean =>
-  cells.length >= rowCount && (cells[0]?.length ?? 0) >= columnCount;
 
 const read = (target: SheetInRun, plan: SheetPlan) => ({
   values: cellsRead(target),
@@ -168,7 +169,7 @@ export function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; column
  */
 function argumentSeparator(file: FileInRun, sheet: Sheet, plan: SheetPlan): ',' | ';' {
   if (file.separator !== undefined) return file.separator;
-  if (takesComma(file.locale()) || !hasFormula(plan)) return ',';
+  if (takesComma(file.locale()) || ![...plan.blocks, ...plan.checks].some(hasFormula)) return ',';
   const cell = sheet.getRange(1, 1);
   cell.setNumberFormat('General');
   cell.setValue('=SUM(1,2)');
@@ -178,44 +179,6 @@ function argumentSeparator(file: FileInRun, sheet: Sheet, plan: SheetPlan): ',' 
   cell.setNumberFormat('@');
   file.separator = reads ? ',' : ';';
   return file.separator;
-}
-
-const hasFormula = ({ blocks, checks }: SheetPlan): boolean =>
-  [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === 'formula')));
-
-/** A rectangle filled with `plain`, and over it what each area asks for, later areas on top. */
-function filledWith<T, A extends { row: number; column: number; rows: number; columns: number }>({
-  rows,
-  columns,
-  plain,
-  areas,
-  of,
-}: {
-  rows: number;
-  columns: number;
-  plain: T;
-  areas: readonly A[];
-  of: (area: A) => T;
-}): T[][] {
-  const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain));
-  for (const area of areas) {
-    const value = of(area);
-    for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
-      for (let column = area.column; column < area.column + area.columns && column <= columns; column += 1) {
-        const line = filled[row - 1];
-        if (line !== undefined) line[column - 1] = value;
-      }
-    }
-  }
-  return filled;
-}
-
-const formatsOf = ({ rowCount: rows, columnCount: columns, formats }: SheetPlan): string[][] =>
-  filledWith({ rows, columns, plain: '@' as string, areas: formats, of: ({ format }) => format });
-
-function writeFormats(sheet: Sheet, plan: SheetPlan, firstRow: number): void {
-  const rows = formatsOf(plan).slice(firstRow - 1);
-  if (rows.length > 0) sheet.getRange(firstRow, 1, rows.length, plan.columnCount).setNumberFormats(rows);
 }
 
 /** Colours, sizes and wrapping from a row on: rows above stay as the teacher has made them. */

@@ -236,6 +236,14 @@ describe('building again with other teams', () => {
     expect(valueAt(host, { sheet: 'Fern class', row: 9, column: 1 })).toBe('Late');
   });
 
+  it('leaves a sheet that the owner has closed to others closed to them', () => {
+    const host = openBuilt();
+    const [protection] = sheetState(host, 'Fern class').protections;
+    if (protection !== undefined) protection.warningOnly = false;
+    buildSetup(host, withTeams(['Otter', 'Heron', 'Wren']));
+    expect(sheetState(host, 'Fern class').protections).toMatchObject([{ warningOnly: false }]);
+    expect(stepRow(host, { ...otter, key: keyOf(host, 'Fern class', 'Wren') })).toBeGreaterThan(0);
+  });
   it('makes a new sheet when a team goes, copies entries by team and step, and keeps the old one', () => {
     const host = openBuilt();
     const { otter: gone, heron } = withKeys(host);
