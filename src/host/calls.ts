@@ -84,7 +84,7 @@ export interface FileRead {
   readonly emptySheet: number | null;
 }
 
-/** Of a brief one there is nothing of the file as a whole, and sheets that are not in use have no names. */
+/** Of a brief one there is nothing of the file as a whole, and no name of sheets that are not ours or were kept before. */
 export interface BookReading extends Partial<FileRead> {
   /** Milliseconds since 1970. */
   readonly now: number;

@@ -29,8 +29,8 @@ export function readBook(file: FileInRun, { kinds, ids = [], address = false, br
     ...(address ? { address: spreadsheet.getUrl() } : {}),
     sheets: sheets.map((one) => {
       const kept = isKept(file, one);
-      const tag = kept ? null : (one.tag ?? null);
-      return { id: one.id, name: brief && tag === null ? '' : one.sheet.getName(), tag, kept };
+      const name = brief && one.tag === undefined ? '' : one.sheet.getName();
+      return { id: one.id, name, tag: kept ? null : (one.tag ?? null), kept };
     }),
     read,
   };

@@ -24,6 +24,14 @@ const type = (host: StandIn, at: { sheet: string; key: string; step: string }, t
 const check = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
   valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 5 });
 
+/** One page that stays open over all steps of a build. */
+function pageOn(host: StandIn) {
+  const page: File = { book: undefined };
+  const ask = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>) =>
+    run(host, workFor(page, name, about));
+  return { page, ask };
+}
+
 /** Built once, for tests of what comes after: each opens the file as it was left. */
 let built: string | undefined;
 function openBuilt(): StandIn {
@@ -183,9 +191,7 @@ describe('a build', () => {
 
   it('names a class in Progress as its sheet is called, also where somebody has taken the name meanwhile', () => {
     const host = open();
-    const page: File = { book: undefined };
-    const ask = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>) =>
-      run(host, workFor(page, name, about));
+    const { ask } = pageOn(host);
     let state = answerOf(ask('startBuild', setup));
     while (state.label !== 'Moss class') state = answerOf(ask('continueBuild'));
     const theirs = host.book.addSheet('Moss class', 0);
@@ -261,6 +267,16 @@ describe('building again with other teams', () => {
     expect(() => stepRow(host, gone)).toThrow();
   });
 
+  it('knows after every step what each sheet is called', () => {
+    const host = openBuilt();
+    host.book.addSheet('Roster', 0);
+    const { page, ask } = pageOn(host);
+    const known = () => page.book?.sheets.map(({ name }) => name);
+    let state = answerOf(ask('startBuild', withTeams(['Otter']), { names: 'other', setAside: true }));
+    for (; !state.finished; state = answerOf(ask('continueBuild')))
+      expect(known()).toEqual(host.book.sheets.map(({ name }) => name));
+    expect(known()?.filter((name) => name.startsWith('Fern class'))).toHaveLength(2);
+  });
   it('makes a new sheet where somebody has put in a row, and loses nothing', () => {
     const host = openBuilt();
     const { otter: team, heron } = withKeys(host);
