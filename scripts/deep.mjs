@@ -2,7 +2,6 @@
 import { randomInt } from 'node:crypto';
 import { join } from 'node:path';
 import { prepare, root, run, runTypeScript, stop } from './prepare.mjs';
-import { projects } from './projects.mjs';
 
 const usage = 'npm run deep -- [seed] [--mutation]';
 const [typed, ...others] = process.argv.slice(2).filter((argument) => argument !== '--mutation');
@@ -17,10 +16,6 @@ console.log(`labrow: seed ${seed}; “npm run deep -- ${seed}” tries the same 
 const tool = (bin, ...args) => run(process.execPath, [join(root, 'node_modules', bin), ...args]);
 /** @type {[string, () => number][]} */
 const stages = [
-  [
-    'types, each project with all that it imports',
-    () => projects.map((project) => tool('typescript/bin/tsc', '-p', project, '--pretty')).find(Boolean) ?? 0,
-  ],
   [
     'tests in their long form',
     () => {

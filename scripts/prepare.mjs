@@ -25,14 +25,14 @@ export function runTypeScript(script, args = []) {
   return run(process.execPath, ['--import', 'tsx', join(root, script), ...args]);
 }
 
-/** The npm that started us, or the one beside Node. @param {string[]} args */
-function npm(args) {
+/** The npm that started us, or the one beside Node. @param {string[]} args @param {string} [folder] */
+function npm(args, folder = root) {
   const npmScript = process.env.npm_execpath;
   const [command, before] = npmScript?.endsWith('.js')
     ? [process.execPath, [npmScript]]
     : [process.platform === 'win32' ? 'npm.cmd' : 'npm', []];
   return spawnSync(command, [...before, ...args], {
-    cwd: root,
+    cwd: folder,
     encoding: 'utf8',
     shell: command.endsWith('.cmd'),
     stdio: ['ignore', 'ignore', 'pipe'],
@@ -50,13 +50,21 @@ export function prepare() {
       `needs Node ${oldestNode} or later, and this is ${process.versions.node}. Install a newer Node and run it again.`,
     );
   }
+  install(root, 'what it needs (once, half a minute or so)');
+}
+
+/**
+ * Installs the locked packages of a folder when they are missing or out of date.
+ * @param {string} folder @param {string} what
+ */
+export function install(folder, what) {
   const lock = createHash('sha256')
-    .update(readFileSync(join(root, 'package-lock.json')))
+    .update(readFileSync(join(folder, 'package-lock.json')))
     .digest('hex');
-  const stamp = join(root, 'node_modules', '.labrow-lock');
+  const stamp = join(folder, 'node_modules', '.labrow-lock');
   if (existsSync(stamp) && readFileSync(stamp, 'utf8') === lock) return;
-  console.log('labrow: installing what it needs (once, about a minute) …');
-  const outcome = npm(['ci', '--ignore-scripts', '--no-audit', '--no-fund', ...briefly]);
+  console.log(`labrow: installing ${what} …`);
+  const outcome = npm(['ci', '--ignore-scripts', '--no-audit', '--no-fund', ...briefly], folder);
   if (outcome.error || outcome.status !== 0) {
     const said = outcome.stderr ?? String(outcome.error);
     const offline = /ENOTFOUND|EAI_AGAIN|ECONNREFUSED|ETIMEDOUT|ENETUNREACH|network/i.test(said);

@@ -3,7 +3,7 @@ import { dirname, join, resolve } from 'node:path';
 
 const config = '.clasp.json';
 const howToBegin =
-  'Run “npx clasp login”, then “npx clasp create-script --type sheets --title Labrow --rootDir dist”; ' +
+  'Run “npm run clasp -- login”, then “npm run clasp -- create-script --type sheets --title Labrow --rootDir dist”; ' +
   `for a script that exists write ${config} with {"scriptId": "…", "rootDir": "dist"}.`;
 
 /**

@@ -80,8 +80,6 @@ const lanes = [
   [
     {
       name: 'types',
-      // With more room for what is soon forgotten, a tenth of the time goes.
-      flags: ['--max-semi-space-size=128'],
       args: [join(root, 'scripts/checkTypes.mjs')],
       remedy: 'mend the types named above',
     },

@@ -177,7 +177,7 @@ function takenApart(formula: Formula): { readonly cations: readonly Share[]; rea
 }
 
 type Refused = 'formula-with-charge' | 'ions-weak' | 'ions-sparingly' | 'ions-unknown';
-const refusal = (error: Omit<ErrorOf<Refused>, 'argument'>): Result<never> =>
+const refusal = (error: Pick<ErrorOf<Refused>, 'code' | 'received' | 'advice'>): Result<never> =>
   failure({ ...error, argument: 'formula' });
 
 /**

@@ -80,7 +80,7 @@ describe('a quantity, a recipe and an activity of a department’s own, as the p
   });
 
   it('compiles', async () => {
-    const outcome = await run(process.execPath, [join(root, 'node_modules/typescript/bin/tsc'), '-p', copy]).catch(
+    const outcome = await run(process.execPath, [join(root, 'node_modules/typescript-7/bin/tsc'), '-p', copy]).catch(
       (error: { readonly stdout: string }) => error,
     );
     expect(outcome.stdout).toBe('');

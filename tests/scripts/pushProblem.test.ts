@@ -18,7 +18,7 @@ const named = '// from clasp\n{"scriptId": "x", "rootDir": "dist"}';
 
 describe('before a push', () => {
   it('says how to name a script project where none is', () => {
-    expect(pushProblem(root, ours)).toMatch(/no script project is named yet\. Run “npx clasp login”, then/);
+    expect(pushProblem(root, ours)).toMatch(/no script project is named yet\. Run “npm run clasp -- login”, then/);
   });
   it('names a .clasp.json in a folder above, which stops clasp from making one here', () => {
     writeFileSync(join(above, '.clasp.json'), '{}');

@@ -6,11 +6,21 @@ import { type Node, parse } from 'acorn';
  * along, and with it the script.
  */
 export function servedHtml(html: string): string {
-  return html.replace(
+  const known = served.get(html);
+  if (known !== undefined) return known;
+  const text = html.replace(
     /(<script\b[^>]*>)([\s\S]*?)(<\/script>)/gi,
     (_, start: string, script: string, end: string) => `${start}${withoutComments(script)}${end}`,
   );
+  const [oldest] = served.keys();
+  if (served.size >= mostPages && oldest !== undefined) served.delete(oldest);
+  served.set(html, text);
+  return text;
 }
+
+/** A page is opened again and again, and reading its script is most of what that costs. */
+const served = new Map<string, string>();
+const mostPages = 8;
 
 function withoutComments(script: string): string {
   // Most scripts have none, and reading one of a page's size takes a while.
