@@ -21,7 +21,10 @@ export function applyCall(
   if (note?.was !== undefined && note.was !== readNote(file.store)) return changed(hostWords.theBuild);
   if (note?.before !== undefined) saveNote(file.store, note.before);
   const { sheetId, made } = applySheet({ file, plan, keptName, replace, firstEntries });
+  const sheet = sheetById(file, sheetId)?.sheet;
   if (tab !== undefined) renameTab(file, { sheetId, ...tab });
+  // What comes behind a new sheet names it: the page plans it again where the name was taken.
+  if (made && also.length > 0 && sheet?.getName() !== plan.name) return changed(hostWords.theSheet(plan.name));
   const others = also.map((one) => applySheet({ file, ...one }));
   const roles = [wish, ...also].map((one) => one.plan.role);
   if (roles.some(({ kind }) => kind === 'plan')) {
@@ -30,7 +33,7 @@ export function applyCall(
   }
   const prepare = roles.find(({ kind }) => kind === 'prepare');
   if (prepare !== undefined) notePreparedPlan({ file, role: prepare, seen: wish.seen });
-  if (show === true) sheetById(file, sheetId)?.sheet.showSheet().activate();
+  if (show === true) sheet?.showSheet().activate();
   const madeAny = made || others.some((other) => other.made);
   const late = afterStep(file, { ...wish, made: madeAny });
   return done({
@@ -55,7 +58,7 @@ export function afterStep(
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */
 function touchLast(file: FileInRun, { show, madeBefore, emptySheet, hide }: LastTouch): void {
   const empty = sheetById(file, emptySheet);
-  if (empty !== undefined && tagOf(file, empty) === undefined && isUntouched(empty.sheet)) {
+  if (empty !== undefined && tagOf(file, empty) === undefined && isUntouched(file, empty.sheet)) {
     file.spreadsheet.deleteSheet(empty.sheet);
     file.sheets.splice(file.sheets.indexOf(empty), 1);
   }

@@ -160,7 +160,14 @@ export function putAside(file: FileInRun, wish: AsideWish): boolean {
       leave({ file, old: present, keptName, was });
       keep(file, present);
     } else if (present.tag.state !== 'away') {
-      if (!giveName(present, freeSheetName(file.spreadsheet, keptName, isItself(sheetId)), was)) return false;
+      if (
+        !giveName(
+          present,
+          freeSheetName(file.spreadsheet, keptName, (other) => other.getSheetId() === sheetId),
+          was,
+        )
+      )
+        return false;
       putAway({ file, present, about, wish });
     }
   }
@@ -248,7 +255,7 @@ function leave({
   was?: string;
 }): void {
   const { sheet, tag } = old;
-  const name = freeSheetName(file.spreadsheet, keptName, isItself(old.id));
+  const name = freeSheetName(file.spreadsheet, keptName, (other) => other.getSheetId() === old.id);
   const { from: _, ...rest } = tag;
   const before = tag.name ?? was;
   writeTag(file, old, {
@@ -270,11 +277,6 @@ function keep(file: FileInRun, old: OwnSheet): void {
   if (hidden === true) old.sheet.hideSheet();
   writeTag(file, old, { ...rest, state: 'kept' });
 }
-
-const isItself =
-  (id: number) =>
-  (other: Sheet): boolean =>
-    other.getSheetId() === id;
 
 /** The sheet to write into: one that a stopped run left untagged and empty, or a new one. */
 function newSheet({ file, plan, old }: { file: FileInRun; plan: SheetPlan; old: OwnSheet | undefined }): OwnSheet {
@@ -334,9 +336,9 @@ function placeFor({ file, role, old }: { file: FileInRun; role: SheetRole; old: 
   if (old !== undefined) return old.sheet.getIndex() - 1;
   const inUse = ownSheets(file).filter(({ tag }) => !isOld(tag));
   const alike = inUse.filter(({ tag }) => tag.kind === role.kind).pop();
-  if (alike !== undefined) return alike.sheet.getIndex();
+  if (alike !== undefined) return file.sheets.indexOf(alike) + 1;
   const behind = inUse.find(({ tag }) => tabOrder[tag.kind] > tabOrder[role.kind]);
-  if (behind !== undefined) return behind.sheet.getIndex() - 1;
+  if (behind !== undefined) return file.sheets.indexOf(behind);
   const { sheets } = file;
   const isKeptAt = (index: number): boolean => {
     const one = sheets[index];

@@ -38,7 +38,7 @@ export const endpoints_: Calls = {
   putAside: (version, wish) =>
     asked(version, readAsideWish(wish), (read) =>
       writing(read, (file) => {
-        if (!putAside(file, read)) return changed(hostWords.aTab);
+        if (!putAside(file, read)) return changed(hostWords.theSheet(read.was));
         const late = afterStep(file, read);
         return done(late === undefined ? {} : { late });
       }),

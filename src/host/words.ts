@@ -74,7 +74,6 @@ export const hostWords = {
   theSheet: (name: string) => `the sheet “${name}”`,
   theBuild: 'the build that is under way',
   aSheetGone: 'a sheet that is no longer there',
-  aTab: 'the name of a tab',
   olderPage: {
     says: 'This sidebar is from another version than the script of the file.',
     advice: 'Close it and open it again from the menu.',
