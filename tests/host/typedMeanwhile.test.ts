@@ -36,9 +36,9 @@ function keysIn(host: StandIn): readonly string[] {
 const stepRows = (host: StandIn, key: string) => rowsOf(host, { key, step: 'moles of solute', column: at.key });
 const planLines = (host: StandIn, key: string) =>
   rowsOf(host, { key, column: planColumns.key }).filter(({ sheet: { name } }) => name.startsWith('Plan'));
-const textsIn = (host: StandIn): ReadonlySet<string> =>
+const textsIn = (host: StandIn, sheets = host.book.sheets): ReadonlySet<string> =>
   new Set(
-    host.book.sheets.flatMap(({ cells }) =>
+    sheets.flatMap(({ cells }) =>
       [...cells.values()].flatMap(({ content }) => (content?.kind === 'text' ? [content.text] : [])),
     ),
   );
@@ -95,7 +95,9 @@ const deeds: Readonly<Record<string, Deed>> = {
     );
     if (place === undefined || first === undefined) return undefined;
     host.insertRows('teacher', first.sheet.id, first.row, 1);
-    const typed = ['119.00', '7', 'Ana, Ben'].filter((text) => textsIn(host).has(text));
+    // What stands in the sample goes with it.
+    const there = textsIn(host, [place.sheet]);
+    const typed = ['119.00', '7', 'Ana, Ben'].filter((text) => there.has(text));
     return (after) => {
       const texts = [...textsIn(after), ...notesIn(after)];
       // Roles are passed on by the order of the names.
