@@ -4,25 +4,16 @@ import { allProcedures, procedureByName } from '../../src/lab/bench/procedures.t
 import { allQuestions } from '../../src/lab/bench/questions.ts';
 import { allActivities } from '../../src/lab/lesson/activities.ts';
 import type { Shown } from '../../src/lab/lesson/activity.ts';
+import { classWidths } from '../../src/workbook/classWidths.ts';
+import { classColumns } from '../../src/workbook/layout.ts';
+import { looks } from '../../src/workbook/looks.ts';
+import { heightOf } from '../../src/workbook/textHeight.ts';
 
 const values: Readonly<Record<string, string>> = { formula: 'CuSO4·5H2O', purity: '94.5', 'target volume': '250' };
 const plain = (pieces: readonly Shown[]): string =>
   pieces.map((piece) => (typeof piece === 'string' ? piece : (values[piece.given] ?? '0.0450'))).join('');
 
-/** Lines that a text takes where so many characters stand side by side. */
-const linesAt = (width: number, text: string): number =>
-  text.split('\n').reduce((total, paragraph) => {
-    let lines = 1;
-    let used = 0;
-    for (const { length } of paragraph.split(' ')) {
-      if (used > 0 && used + 1 + length > width) {
-        lines += 1;
-        used = length;
-      } else used += (used === 0 ? 0 : 1) + length;
-    }
-    return total + lines;
-  }, 0);
-
+const width = classWidths[classColumns.task - 1] ?? 0;
 const letteredSteps = allActivities().flatMap(({ id, steps }) =>
   steps.flatMap((step) => (step.kind === 'ordered' || step.kind === 'chosen' ? [{ id, step }] : [])),
 );
@@ -51,11 +42,11 @@ describe('actions and options', () => {
     }
   });
 
-  // 300 px hold at least 36 letters of 14 px in the widest of the usual fonts; nine lines of 20 px are 180 px.
+  // Eight lines: a row that is read at the bench is no page.
   it.each(letteredSteps)('fit their row in $id, $step.id, whatever the letters of the team', ({ step }) => {
     for (const key of ['', ...Array.from({ length: 30 }, (_, team) => `c1-t${team}`)]) {
       const text = plain(letteredShown(step, key));
-      expect(linesAt(36, text), text).toBeLessThanOrEqual(10);
+      expect(heightOf(text, { width, size: looks.letters.size }), text).toBeLessThanOrEqual(153);
       expect(text.length, text).toBeLessThanOrEqual(340);
     }
   });
