@@ -59,7 +59,7 @@ export function* openEarlier(
     wakes,
     takesPeople,
     cleared,
-    ...(overChecks.length > 0 ? { overChecks } : {}),
+    overChecks,
   });
 }
 
