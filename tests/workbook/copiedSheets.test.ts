@@ -1,0 +1,50 @@
+import { expect, it } from 'vitest';
+import { withLessonMark } from '../../src/workbook/lessonMark.ts';
+import { planClassSheet } from '../../src/workbook/planClassSheet.ts';
+import { planPlaces, planPlanSheet } from '../../src/workbook/planPlanSheet.ts';
+import { planPrepareSheet } from '../../src/workbook/planPrepareSheet.ts';
+import { planRecordSheet } from '../../src/workbook/planRecordSheet.ts';
+import { recognisedSheet } from '../../src/workbook/recognisedSheet.ts';
+import { newSheetNames } from '../../src/workbook/sheetNames.ts';
+import type { SheetPlan } from '../../src/workbook/workbook.ts';
+import { lesson, teams } from './lesson.ts';
+
+/** The texts of a planned sheet, as a copy of the file has them that came without any tag. */
+function cellsOf({ blocks, rowCount }: SheetPlan): string[][] {
+  const cells = Array.from({ length: rowCount }, (): string[] => []);
+  for (const { row, column, cells: block } of blocks)
+    block.forEach((contents, down) => {
+      contents.forEach((content, right) => {
+        const line = cells[row - 1 + down] ?? [];
+        while (line.length < column + right) line.push('');
+        if (content.kind === 'text') line[column - 1 + right] = content.text;
+      });
+    });
+  return cells;
+}
+const names = newSheetNames(['Fern class']);
+const places = planPlaces(lesson);
+const ofFern = { className: 'Fern class', teams: teams.slice(0, 2), helpLines: [] };
+const sheets: Readonly<Record<string, SheetPlan>> = {
+  plan: planPlanSheet(lesson, names),
+  prepare: planPrepareSheet(lesson, names, places),
+  class: planClassSheet({ lesson, names, places, ...ofFern }),
+};
+
+it.each(Object.entries(sheets))('a copied %s says by its cells of which lesson it is', (kind, sheet) => {
+  const marked = withLessonMark({ ...sheet, role: { ...sheet.role, lesson: '2026-03-02.1' } });
+  expect(recognisedSheet(cellsOf(marked))).toMatchObject({ kind, lesson: '2026-03-02.1' });
+  expect(marked.looks.filter(({ look }) => look === 'mark').length).toBeGreaterThan(
+    sheet.looks.filter(({ look }) => look === 'mark').length,
+  );
+  // A sheet of the one lesson of an older file bears none.
+  expect(recognisedSheet(cellsOf(withLessonMark(sheet)))).not.toHaveProperty('lesson');
+});
+
+it('a copied Record is known by all of its headings in one row, and by some of them no sheet is', () => {
+  const cells = cellsOf(planRecordSheet());
+  expect(recognisedSheet(cells)).toEqual({ kind: 'record', layout: 0 });
+  const headings = cells.find((line) => line.length > 5) ?? [];
+  headings[3] = 'mine';
+  expect(recognisedSheet(cells)).toBeUndefined();
+});
