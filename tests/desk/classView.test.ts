@@ -265,9 +265,9 @@ describe('the class now', () => {
     file.finish(file.call('startBuild', { ...setup, activity: reading.id, givens, settings }));
     expect(view().percentErrors).toEqual([]);
     const step = 'percent error';
-    fillRow(file, { step }, { entry: '-2.5', check: 'on target' });
+    fillRow(file, { step }, { entry: '-2.125', check: 'on target' });
     fillRow(file, { key: 'c1-t2', step }, { entry: '1.5', check: 'close' });
-    expect(view().percentErrors).toEqual([1.5, 2.5]);
+    expect(view().percentErrors).toEqual([1.5, 2.125]);
     const row = file.sheetCalled(words.plan.sheet).cells.findIndex(([name]) => name === 'decimal mark') + 1;
     file.put(words.plan.sheet, row, 2, 'comma');
     fillRow(file, { step }, { entry: '-2,125', check: 'on target' });

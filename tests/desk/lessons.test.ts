@@ -122,6 +122,16 @@ describe('the lessons of a file', () => {
     expect(entryOf(file, 'Third period')).toBe('119.0');
     expect(JSON.stringify(file.sheetCalled(moss).cells)).toBe(before);
   });
+  it('leave a class its sheet where the class before it in the file is planned no more', () => {
+    const moved = file.sheetCalled(moss).id;
+    file.put(moss, file.rowOf(moss, 'c2-t1', 'molar mass'), at.entry, '118');
+    file.finish(file.call('startBuild', forClasses(moss), { setAside: true }));
+    expect(file.sheetCalled(moss).id).toBe(moved);
+    expect(file.cell(moss, file.rowOf(moss, 'c2-t1', 'molar mass'), at.entry)).toBe('118');
+    expect(file.state.sheets.filter(({ kept, cells }) => kept && JSON.stringify(cells).includes('119.0'))).toHaveLength(
+      1,
+    );
+  });
   it('give the plain tabs back whichever number a tab has by then', () => {
     next(on(file, days.second), other(fern, moss));
     file.finish(file.call('openEarlier', '2026-03-02.1', [fern]));
@@ -146,6 +156,9 @@ describe('the lessons of a file', () => {
     expect(valueIn(file.call('readLessons')).inUse.map(({ activity, substance }) => [activity, substance])).toEqual([
       ['brewing', 'KBr'],
     ]);
+    const headings = cells.find(([key]) => key === 'key') ?? [];
+    headings[headings.indexOf('formula')] = 'salt';
+    expect(valueIn(file.call('readLessons')).inUse[0]?.substance).toBe('');
   });
   it('have the day on which they were begun, and a number of that day', () => {
     const book = bookOf(file);
