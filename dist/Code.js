@@ -4275,7 +4275,7 @@ var litres = ["(", { given: "volume" }, " mL ÷ 1000)"];
 var quantityHints = {
 	"molar mass": {
 		idea: "A molar mass is the mass of one mole of the whole formula, so each atom in it counts.",
-		relation: "Add up atomic weight × number of atoms. A number after a bracket counts for everything in it; one after a dot, for the whole part.",
+		relation: "Add up atomic weight × number of atoms. A number after a bracket counts for all in it; one after a dot, for the whole part.",
 		setUp: ["Replace each symbol with its atomic weight: ", { given: atomsShown }, " = ?"]
 	},
 	"moles of solute": {
@@ -7987,7 +7987,7 @@ var hostWords = {
 
 return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, wrapOf, boxAround, recalculateEveryMinute, documentVisibility, restWords, scratchSheet, hostWords };
 },
-// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, workbook/writtenChecks, host/fileStore, host/valuesOf and 60 more
+// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, workbook/writtenChecks, host/fileStore, host/valuesOf and 61 more
 "desk"(part) {
 const { cautionRows, cellText, checksMark, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("workbook/layout");
 const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, restWords, scratchSheet, settle, sheetProtections, stateRuleOf, ui, wrapOf } = part("host/words");
@@ -8101,7 +8101,7 @@ function fileStore() {
 
 function valuesOf(sheet) { return sheet.getDataRange().getValues(); }
 
-function fileInRun(spreadsheet, deskId) {
+function fileInRun(spreadsheet, desk) {
 	let locale;
 	return {
 		spreadsheet,
@@ -8111,7 +8111,7 @@ function fileInRun(spreadsheet, deskId) {
 			locale ?? (locale = spreadsheet.getSpreadsheetLocale());
 			return locale;
 		},
-		deskId,
+		desk,
 		isKnown: false
 	};
 }
@@ -8212,12 +8212,12 @@ function carriedEntries({ plan, from: given, to }) {
 		const index = standsAt.get(name2);
 		return index === void 0 ? there === "" ? planned : void 0 : index + 1;
 	};
-	const runs = [];
+	const runs2 = [];
 	for (const column of plan.carried) {
 		let values = [];
 		let start = 0;
 		const close = () => {
-			if (values.length > 0) runs.push({ row: start, column, values });
+			if (values.length > 0) runs2.push({ row: start, column, values });
 			values = [];
 		};
 		rows.forEach((texts, index) => {
@@ -8240,7 +8240,7 @@ function carriedEntries({ plan, from: given, to }) {
 		});
 		close();
 	}
-	return plan.carriesAddedRows === true ? [...runs, ...addedRows({ plan, from, to, rowByName })] : runs;
+	return plan.carriesAddedRows === true ? [...runs2, ...addedRows({ plan, from, to, rowByName })] : runs2;
 }
 function addedRows({ plan: { identity, carried }, from, to, rowByName }) {
 	const named = new Set(rowByName.values());
@@ -8296,12 +8296,12 @@ function writeTexts(range, values, isFormula = () => false) {
 function carryEntries({ sheet, plan, from }) {
 	for (let round = 1; round <= mostRounds; round += 1) {
 		const to = valuesOf(sheet);
-		const runs = carriedEntries({ plan, from, to });
-		if (runs.length === 0) return;
-		const lastRow = Math.max(...runs.map(({ row, values }) => row + values.length - 1));
+		const runs2 = carriedEntries({ plan, from, to });
+		if (runs2.length === 0) return;
+		const lastRow = Math.max(...runs2.map(({ row, values }) => row + values.length - 1));
 		const room = sheet.getMaxRows();
 		if (room < lastRow) sheet.insertRowsAfter(room, lastRow - room);
-		for (const { row, column, values } of runs) {
+		for (const { row, column, values } of runs2) {
 			const cells = sheet.getRange(row, column, values.length, 1);
 			if (row > plan.rowCount) cells.setNumberFormat("@");
 			writeTexts(cells, values.map((value) => [value]));
@@ -8309,7 +8309,7 @@ function carryEntries({ sheet, plan, from }) {
 		if (plan.role.kind !== "class") return;
 		const now = valuesOf(sheet);
 		const nameIn = (cells, row) => plan.identity.columns.map((column) => cellText(cells[row - 1]?.[column - 1])).join("\n");
-		const strayed = runs.flatMap(
+		const strayed = runs2.flatMap(
 			({ row, column, values }) => values.flatMap((value, down) => {
 				const place = row + down;
 				const moved = nameIn(to, place) !== nameIn(now, place);
@@ -8335,10 +8335,33 @@ function clearWritten(sheet, { checks, spill }, present) {
 	if (written.length > 0) sheet.getRangeList(written.map(areaName)).setValue("");
 }
 
+function filledWith({ rows, columns, plain: plain3, areas, of }) {
+	const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain3));
+	for (const area of areas) {
+		const value = of(area);
+		for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
+			for (let column = area.column; column < area.column + area.columns && column <= columns; column += 1) {
+				const line = filled[row - 1];
+				if (line !== void 0) line[column - 1] = value;
+			}
+		}
+	}
+	return filled;
+}
+
 function separatorIn(formulas) {
 	const bare = formulas.flat().map((formula) => formula.replace(/"[^"]*"|'[^']*'/g, ""));
 	if (bare.some((formula) => formula.includes(";"))) return ";";
 	return bare.some((formula) => formula.includes(",")) ? "," : void 0;
+}
+
+function writeFormats(sheet, { formats: formats2 }, { row, column, rows, columns }) {
+	if (rows < 1) return;
+	const filled = filledWith({
+		rows: row + rows - 1, columns: column + columns - 1, plain: "@", areas: formats2, of: ({ format }) => format
+	});
+	const within = filled.slice(row - 1).map((line) => line.slice(column - 1));
+	sheet.getRange(row, column, rows, columns).setNumberFormats(within);
 }
 
 // From workbook
@@ -8360,7 +8383,7 @@ function withSeparator(formulaText, separator) {
 }
 
 // From host
-function writePlanned({ sheet, plan, blocks, present, separator }) {
+function writePlanned({ sheet, plan, blocks, present, separator, formattedFrom = Infinity }) {
 	const sheetId = sheet.getSheetId();
 	const input = (content) => inputOf({ content, sheetId, separator });
 	const wanted = present === void 0 ? blocks : blocks.flatMap((block) => differing({ block, present, input }));
@@ -8368,8 +8391,9 @@ function writePlanned({ sheet, plan, blocks, present, separator }) {
 	const { single, wide } = parted(present === void 0 ? merged(wanted, plan) : wanted);
 	for (const [words2, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words2);
 	for (const block of wide) {
-		if (present !== void 0) writeFormulaFormats(sheet, plan, block);
-		const range = sheet.getRange(block.row, block.column, block.cells.length, block.cells[0]?.length ?? 1);
+		const area = { ...block, rows: block.cells.length, columns: block.cells[0]?.length ?? 1 };
+		if (block.row < formattedFrom && hasFormula(block)) writeFormats(sheet, plan, area);
+		const range = sheet.getRange(area.row, area.column, area.rows, area.columns);
 		writeTexts(
 			range,
 			block.cells.map((row) => row.map(input)),
@@ -8378,6 +8402,7 @@ function writePlanned({ sheet, plan, blocks, present, separator }) {
 	}
 	return true;
 }
+function hasFormula({ cells }) { return cells.some((row) => row.some(({ kind }) => kind === "formula")); }
 function inputOf({ content, sheetId, separator }) {
 	switch (content.kind) {
 		case "text":
@@ -8408,23 +8433,25 @@ function differing({ block, present: { values, formulas }, input }) {
 }
 var blank = { kind: "blank" };
 function merged(blocks, { columnCount, writable }) {
+	const firstOpen = Math.min(...writable.map(({ row }) => row));
+	const above = blocks.flatMap((block) => partOf(block, [1, firstOpen - 1], [1, columnCount]));
+	const joined = above.length > 0 ? [oneBlock(above)] : [];
 	const isWritable = (column) => writable.some((area) => column >= area.column && column < area.column + area.columns);
-	const joined = [];
 	for (let first = 1; first <= columnCount; first += 1) {
 		const open = !isWritable(first);
 		let last = first;
 		while (last < columnCount && isWritable(last + 1) !== open) last += 1;
-		const within = blocks.flatMap((block) => columnsBetween(block, first, last));
+		const within = blocks.flatMap((block) => partOf(block, [firstOpen, Infinity], [first, last]));
 		if (open && within.length > 0) joined.push(oneBlock(within));
 		else joined.push(...within);
 		first = last;
 	}
 	return joined;
 }
-function columnsBetween(block, first, last) {
-	const from = Math.max(first, block.column);
-	const cells = block.cells.map((row) => row.slice(from - block.column, last + 1 - block.column));
-	return from > last || (cells[0]?.length ?? 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
+function partOf(block, [top, bottom], [left, right]) {
+	const cells = block.cells.filter((_, down) => block.row + down >= top && block.row + down <= bottom).map((line) => line.filter((_, across) => block.column + across >= left && block.column + across <= right));
+	const isNone = (cells[0]?.length ?? 0) === 0;
+	return isNone ? [] : [{ row: Math.max(top, block.row), column: Math.max(left, block.column), cells }];
 }
 function oneBlock(blocks) {
 	const width = (block) => block.cells[0]?.length ?? 0;
@@ -8460,21 +8487,6 @@ function parted(blocks) {
 	const taken = new Set([...byWords].filter(([words2]) => single.has(words2)).flatMap(([, found]) => found.blocks));
 	return { single, wide: blocks.filter((block) => !taken.has(block)) };
 }
-function writeFormulaFormats(sheet, { formats: formats2 }, block) {
-	if (!block.cells.some((line) => line.some(({ kind }) => kind === "formula"))) return;
-	const rows = block.cells.map(
-		(line, down) => line.map((_, right) => formatAt(formats2, { row: block.row + down, column: block.column + right }))
-	);
-	sheet.getRange(block.row, block.column, rows.length, rows[0]?.length ?? 1).setNumberFormats(rows);
-}
-function formatAt(formats2, { row, column }) {
-	let format = "@";
-	for (const area of formats2) {
-		const isWithin = row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
-		if (isWithin) format = area.format;
-	}
-	return format;
-}
 
 function writeSheet({ file: file2, target, plan, stands: stands2, carried, firstEntries }) {
 	const { sheet } = target;
@@ -8482,10 +8494,11 @@ function writeSheet({ file: file2, target, plan, stands: stands2, carried, first
 	const present = stands2 === "empty" ? void 0 : read(target, plan);
 	target.cells = void 0;
 	const firstRow = stands2 === "shorter" ? firstNewRow(plan, present?.values ?? []) : 1;
-	writeFormats(sheet, plan, firstRow);
+	const { rowCount, columnCount } = plan;
+	writeFormats(sheet, plan, { row: firstRow, column: 1, rows: rowCount - firstRow + 1, columns: columnCount });
 	const separator = (present && separatorIn(present.formulas)) ?? argumentSeparator(file2, sheet, plan);
 	if (present !== void 0) clearWritten(sheet, plan, present);
-	writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
+	writePlanned({ sheet, plan, blocks: plan.blocks, present, separator, formattedFrom: firstRow });
 	writeLooks(sheet, plan, firstRow);
 	if (stands2 !== "shorter") writeFrame(sheet, plan, stands2 === "empty");
 	writeHeights(sheet, plan, firstRow);
@@ -8495,12 +8508,14 @@ function writeSheet({ file: file2, target, plan, stands: stands2, carried, first
 	if (carried !== void 0) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
 	writeFirstEntries({ sheet, firstEntries });
 	invite(sheet, plan);
-	writePlanned({ sheet, plan, blocks: plan.checks, present, separator });
+	writePlanned({ sheet, plan, blocks: plan.checks, present, separator, formattedFrom: firstRow });
 	protect(sheet, plan, stands2);
 }
 function rewriteSheet(target, plan) {
 	const { sheet } = target;
-	const isWider = makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+	const { rowCount: rows, columnCount: columns } = plan;
+	const cells = cellsRead(target);
+	const isWider = (cells.length < rows || (cells[0]?.length ?? 0) < columns) && makeRoom(sheet, { rows, columns });
 	if (isWider) hideColumns(sheet, plan);
 	const present = read(target, plan);
 	const separator = separatorIn(present.formulas) ?? ",";
@@ -8556,7 +8571,8 @@ function makeRoom(sheet, { rows, columns }) {
 	return presentColumns < columns;
 }
 function argumentSeparator(file2, sheet, plan) {
-	if (takesComma(file2.locale()) || !hasFormula(plan)) return ",";
+	if (file2.separator !== void 0) return file2.separator;
+	if (takesComma(file2.locale()) || ![...plan.blocks, ...plan.checks].some(hasFormula)) return ",";
 	const cell = sheet.getRange(1, 1);
 	cell.setNumberFormat("General");
 	cell.setValue("=SUM(1,2)");
@@ -8564,26 +8580,8 @@ function argumentSeparator(file2, sheet, plan) {
 	const reads = cell.getValue() === 3;
 	cell.setValue("");
 	cell.setNumberFormat("@");
-	return reads ? "," : ";";
-}
-function hasFormula({ blocks, checks }) { return [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === "formula"))); }
-function filledWith({ rows, columns, plain: plain3, areas, of }) {
-	const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain3));
-	for (const area of areas) {
-		const value = of(area);
-		for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
-			for (let column = area.column; column < area.column + area.columns && column <= columns; column += 1) {
-				const line = filled[row - 1];
-				if (line !== void 0) line[column - 1] = value;
-			}
-		}
-	}
-	return filled;
-}
-function formatsOf({ rowCount: rows, columnCount: columns, formats: formats2 }) { return filledWith({ rows, columns, plain: "@", areas: formats2, of: ({ format }) => format }); }
-function writeFormats(sheet, plan, firstRow) {
-	const rows = formatsOf(plan).slice(firstRow - 1);
-	if (rows.length > 0) sheet.getRange(firstRow, 1, rows.length, plan.columnCount).setNumberFormats(rows);
+	file2.separator = reads ? "," : ";";
+	return file2.separator;
 }
 function writeLooks(sheet, plan, firstRow) {
 	const { rowCount: rows, columnCount: columns } = plan;
@@ -8612,51 +8610,37 @@ function writeLooks(sheet, plan, firstRow) {
 	range.setVerticalAlignment("top");
 }
 function writeFrame(sheet, plan, isNew) {
-	let from = 0;
-	plan.columnWidths.forEach((width, index) => {
-		if (plan.columnWidths[index + 1] === width) return;
-		sheet.setColumnWidths(from + 1, index - from + 1, width);
-		from = index + 1;
-	});
+	for (const { from, count, size: size2 } of plan.columnWidths) sheet.setColumnWidths(from, count, size2);
 	hideColumns(sheet, plan);
 	if (!isNew || plan.frozenRows > 0) sheet.setFrozenRows(plan.frozenRows);
 	if (!isNew || plan.frozenColumns > 0) sheet.setFrozenColumns(plan.frozenColumns);
 	sheet.setTabColor(tabColors[plan.role.kind]);
 }
 function writeHeights(sheet, { rowHeights = [] }, firstRow) {
-	for (const { row, rows, height } of rowHeights) {
-		const from = Math.max(row, firstRow);
-		if (from < row + rows) sheet.setRowHeightsForced(from, row + rows - from, height);
+	for (const { from, count, size: size2 } of rowHeights) {
+		const first = Math.max(from, firstRow);
+		if (first < from + count) sheet.setRowHeightsForced(first, from + count - first, size2);
 	}
 }
 function writeChoices(sheet, choices) {
 	if (choices.length === 0) return;
-	const rules = new Map();
+	const known = new Map();
 	const ruleOf = ({ options, help }) => {
 		const name2 = JSON.stringify([options, help]);
-		const rule = rules.get(name2) ?? choiceOf(options, help);
-		rules.set(name2, rule);
+		const rule = known.get(name2) ?? choiceOf(options, help);
+		known.set(name2, rule);
 		return rule;
 	};
-	const columns = [...new Set(choices.flatMap(({ area }) => columnsOf(area)))].sort((one, other) => one - other);
-	let run = [];
-	columns.forEach((column, index) => {
-		run.push(column);
-		if (columns[index + 1] === column + 1) return;
-		const [first = column] = run;
-		const within = choices.filter(({ area }) => area.column >= first && area.column <= column);
-		const top = Math.min(...within.map(({ area }) => area.row));
-		const bottom = Math.max(...within.map(({ area }) => area.row + area.rows - 1));
-		const cells = filledWith({
-			rows: bottom, columns: column, plain: null, areas: within.map((choice) => ({ ...choice.area, choice })),
-			of: ({ choice }) => ruleOf(choice)
-		});
-		const rows = cells.slice(top - 1).map((row) => row.slice(first - 1));
-		sheet.getRange(top, first, rows.length, column - first + 1).setDataValidations(rows);
-		run = [];
-	});
+	const areas = choices.map((choice) => ({ ...choice.area, choice }));
+	const top = Math.min(...areas.map(({ row }) => row));
+	const left = Math.min(...areas.map(({ column }) => column));
+	const rules = filledWith({
+		rows: Math.max(...areas.map(({ row, rows }) => row + rows - 1)),
+		columns: Math.max(...areas.map(({ column, columns }) => column + columns - 1)), plain: null, areas,
+		of: ({ choice }) => ruleOf(choice)
+	}).slice(top - 1).map((row) => row.slice(left - 1));
+	sheet.getRange(top, left, rules.length, rules[0]?.length ?? 1).setDataValidations(rules);
 }
-function columnsOf({ column, columns }) { return Array.from({ length: columns }, (_, index) => column + index); }
 function writeStateRules(sheet, plan, isNew) {
 	const ours = plan.states.filter(({ areas }) => areas.length > 0);
 	if (ours.length === 0) return;
@@ -8694,8 +8678,10 @@ function protect(sheet, plan, stands2) {
 	const isOurs2 = description === hostWords.protection || stands2 === "begun" && description === "";
 	if (present !== void 0 && !isOurs2) return;
 	const protection = present ?? sheet.protect();
-	protection.setDescription(hostWords.protection);
-	protection.setWarningOnly(true);
+	if (stands2 !== "shorter" || present === void 0) {
+		protection.setDescription(hostWords.protection);
+		protection.setWarningOnly(true);
+	}
 	const open = [...plan.writable, ...plan.unprotected];
 	if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
 }
@@ -8827,9 +8813,11 @@ function tagOf(file2, one) {
 }
 function lookUpTags(file2) {
 	for (const [one, { entry, words: words2, tag }] of tagged(file2, tagKey)) Object.assign(one, { entry, words: words2, tag });
-	const filled = file2.sheets.filter(
-		({ id, tag, sheet }) => tag === void 0 && id !== file2.deskId && !keptIds(file2).includes(id) && sheet.getLastRow() > 0
-	);
+	const filled = file2.sheets.filter((one) => {
+		if (one.tag !== void 0 || one.id === file2.desk?.id || keptIds(file2).includes(one.id)) return false;
+		one.isBlank = one.sheet.getLastRow() === 0;
+		return !one.isBlank;
+	});
 	if (filled.length > 0) for (const [one, { tag }] of tagged(file2, keptKey)) one.tag ?? (one.tag = tag);
 	const inUse = new Set(file2.sheets.flatMap(({ tag }) => tag === void 0 || isOld(tag) ? [] : [roleName(tag)]));
 	for (const one of filled) {
@@ -9377,9 +9365,9 @@ function placeFor({ file: file2, role, old }) {
 	if (old !== void 0) return old.sheet.getIndex() - 1;
 	const inUse = ownSheets(file2).filter(({ tag }) => !isOld(tag));
 	const alike = inUse.filter(({ tag }) => tag.kind === role.kind).pop();
-	if (alike !== void 0) return alike.sheet.getIndex();
+	if (alike !== void 0) return file2.sheets.indexOf(alike) + 1;
 	const behind = inUse.find(({ tag }) => tabOrder[tag.kind] > tabOrder[role.kind]);
-	if (behind !== void 0) return behind.sheet.getIndex() - 1;
+	if (behind !== void 0) return file2.sheets.indexOf(behind);
 	const { sheets } = file2;
 	const isKeptAt = (index) => {
 		const one = sheets[index];
@@ -9409,10 +9397,10 @@ function saveNote(store, note) {
 
 var { name, why, protection: described } = hostWords.deskSheet;
 var passing = /service|server|time|again|many/i;
-function makeDeskSheet({ spreadsheet, sheets }) {
-	let sheet = spreadsheet.getSheetByName(name);
-	const present = sheet === null ? void 0 : sheetProtections(sheet)[0];
+function makeDeskSheet({ spreadsheet, sheets, desk }) {
+	const present = desk?.protections[0];
 	if (present?.getDescription() === described) return;
+	let sheet = desk?.sheet ?? spreadsheet.getSheetByName(name);
 	if (sheet === null) {
 		const shown = spreadsheet.getActiveSheet();
 		sheet = spreadsheet.insertSheet(name, 0);
@@ -9433,8 +9421,9 @@ function makeDeskSheet({ spreadsheet, sheets }) {
 function onDesk(work) {
 	const spreadsheet = openSpreadsheet();
 	const sheet = spreadsheet.getSheetByName(name);
-	const isIn = sheet === null || sheetProtections(sheet).every((protection) => protection.canEdit());
-	return isIn ? work(fileInRun(spreadsheet, sheet?.getSheetId())) : { ok: false, problem: { message: hostWords.notTeacher, reason: "teacher" } };
+	const desk = sheet === null ? void 0 : { sheet, id: sheet.getSheetId(), protections: sheetProtections(sheet) };
+	const isIn = desk === void 0 || desk.protections.every((protection) => protection.canEdit());
+	return isIn ? work(fileInRun(spreadsheet, desk)) : { ok: false, problem: { message: hostWords.notTeacher, reason: "teacher" } };
 }
 
 function hideSheets(file2, kinds2 = []) {
@@ -9445,9 +9434,8 @@ function hideSheets(file2, kinds2 = []) {
 	}
 }
 
-function isUntouched(sheet) {
-	if (sheet.getLastRow() > 0 || sheet.getLastColumn() > 0) return false;
-	const isBusy = sheet.getFormUrl() !== null || sheet.getCharts().length > 0 || sheet.getImages().length > 0 || sheet.getDrawings().length > 0 || sheet.getConditionalFormatRules().length > 0 || sheetProtections(sheet).length > 0 || sheet.getDeveloperMetadata().length > 0 || sheet.getFrozenRows() > 0 || sheet.getFrozenColumns() > 0;
+function isUntouched({ spreadsheet }, sheet) {
+	const isBusy = sheet.getLastRow() > 0 || spreadsheet.getNamedRanges().length > 0 || sheet.getFormUrl() !== null || sheet.getCharts().length > 0 || sheet.getImages().length > 0 || sheet.getDrawings().length > 0 || sheet.getConditionalFormatRules().length > 0 || sheetProtections(sheet).length > 0 || sheet.getDeveloperMetadata().length > 0 || sheet.getFrozenRows() > 0 || sheet.getFrozenColumns() > 0;
 	if (isBusy) return false;
 	const whole = sheet.getRange(1, 1, sheet.getMaxRows(), sheet.getMaxColumns());
 	const all = (cells, isPlain) => cells.every((row) => row.every(isPlain));
@@ -9481,12 +9469,11 @@ function notePreparedPlan({ file: file2, role, seen }) {
 	if (sheet === void 0 || plan === void 0) return;
 	settle();
 	const { planNow, planThen } = prepareCells;
-	const joined = String(sheet.getRange(planNow.row, planNow.column).getValue());
+	const [joined = "", then = ""] = sheet.getRange(planNow.row, planNow.column, planThen.row - planNow.row + 1, 1).getValues().map(([cell]) => String(cell));
 	plan.cells = valuesOf(plan.sheet);
 	const mark = markOf(plan.tag, plan.cells);
 	const note = seen.some((one) => one.id === plan.id && one.mark === mark) ? joined : "";
-	const cell = sheet.getRange(planThen.row, planThen.column);
-	if (cell.getValue() !== note) writeTexts(cell, [[note]]);
+	if (then !== note) writeTexts(sheet.getRange(planThen.row, planThen.column), [[note]]);
 }
 
 function done(value) { return { ok: true, value }; }
@@ -9507,7 +9494,9 @@ function applyCall(file2, wish) {
 	if (note?.was !== void 0 && note.was !== readNote(file2.store)) return changed(hostWords.theBuild);
 	if (note?.before !== void 0) saveNote(file2.store, note.before);
 	const { sheetId, made } = applySheet({ file: file2, plan, keptName, replace, firstEntries });
-	if (tab !== void 0) renameTab(file2, { sheetId, tab });
+	const sheet = sheetById(file2, sheetId)?.sheet;
+	if (tab !== void 0) renameTab(file2, sheet, tab);
+	if (made && also.length > 0 && sheet?.getName() !== plan.name) return changed(hostWords.theSheet(plan.name));
 	const others = also.map((one) => applySheet({ file: file2, ...one }));
 	const roles2 = [wish, ...also].map((one) => one.plan.role);
 	if (roles2.some(({ kind }) => kind === "plan")) {
@@ -9516,16 +9505,15 @@ function applyCall(file2, wish) {
 	}
 	const prepare = roles2.find(({ kind }) => kind === "prepare");
 	if (prepare !== void 0) notePreparedPlan({ file: file2, role: prepare, seen: wish.seen });
-	if (show2 === true) sheetById(file2, sheetId)?.sheet.showSheet().activate();
+	if (show2 === true) sheet?.showSheet().activate();
 	const madeAny = made || others.some((other) => other.made);
 	const late = afterStep(file2, { ...wish, made: madeAny });
 	return done({ sheetId, made: madeAny, ...late === void 0 ? {} : { late } });
 }
-function renameTab(file2, { sheetId, tab }) {
-	const sheet = sheetById(file2, sheetId)?.sheet;
-	if (sheet?.getName() !== tab.was) return;
-	const other = file2.spreadsheet.getSheetByName(tab.now);
-	if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
+function renameTab(file2, sheet, { was, now }) {
+	if (sheet?.getName() !== was) return;
+	const other = file2.spreadsheet.getSheetByName(now);
+	if (other === null || other.getSheetId() === sheet.getSheetId()) sheet.setName(now);
 }
 function afterStep(file2, { note, last, made = false }) {
 	if (note?.after !== void 0) saveNote(file2.store, note.after);
@@ -9536,7 +9524,7 @@ function afterStep(file2, { note, last, made = false }) {
 }
 function touchLast(file2, { show: show2, madeBefore, emptySheet, hide }) {
 	const empty = sheetById(file2, emptySheet);
-	if (empty !== void 0 && tagOf(file2, empty) === void 0 && isUntouched(empty.sheet)) {
+	if (empty !== void 0 && tagOf(file2, empty) === void 0 && isUntouched(file2, empty.sheet)) {
 		file2.spreadsheet.deleteSheet(empty.sheet);
 		file2.sheets.splice(file2.sheets.indexOf(empty), 1);
 	}
@@ -9715,38 +9703,35 @@ function decimalMarkOf(locale) {
 	}
 }
 
-function emptyFirstSheet({ spreadsheet, sheets: [first, ...others] }) {
-	const isAlone = first !== void 0 && others.length === 0 && spreadsheet.getNamedRanges().length === 0;
-	return isAlone && isUntouched(first.sheet) ? first : void 0;
-}
-
-function readBook(file2, { kinds: kinds2, ids = [], address = false }) {
-	settle();
+function readBook(file2, { kinds: kinds2, ids = [], address = false, brief = false }) {
 	const { spreadsheet, store, sheets } = file2;
-	const now = new Date();
-	const timeZone = spreadsheet.getSpreadsheetTimeZone();
-	const [today = "", clock = ""] = Utilities.formatDate(now, timeZone, "yyyy-MM-dd HH:mm").split(" ");
 	const read2 = [];
 	for (const one of ownSheets(file2)) {
 		const isWanted = kinds2.includes(one.tag.kind) && one.tag.state !== "away";
 		if (isWanted || ids.includes(one.id)) read2.push(sheetRead(one));
 	}
+	const now = new Date();
 	return {
-		fileName: spreadsheet.getName(),
-		decimalMark: decimalMarkOf(file2.locale()),
-		timeZone,
+		...brief ? {} : aboutFile(file2, now),
 		now: now.getTime(),
-		today,
-		clock,
-		activeSheet: spreadsheet.getActiveSheet().getSheetId(),
-		emptySheet: emptyFirstSheet(file2)?.id ?? null,
 		note: readNote(store),
 		...address ? { address: spreadsheet.getUrl() } : {},
 		sheets: sheets.map((one) => {
 			const kept = isKept(file2, one);
-			return { id: one.id, name: one.sheet.getName(), tag: kept ? null : one.tag ?? null, kept };
+			const name2 = brief && one.tag === void 0 ? "" : one.sheet.getName();
+			return { id: one.id, name: name2, tag: kept ? null : one.tag ?? null, kept };
 		}),
 		read: read2
+	};
+}
+function aboutFile(file2, now) {
+	const { spreadsheet, sheets: [first, ...others] } = file2;
+	const timeZone = spreadsheet.getSpreadsheetTimeZone();
+	const [today = "", clock = ""] = Utilities.formatDate(now, timeZone, "yyyy-MM-dd HH:mm").split(" ");
+	return {
+		fileName: spreadsheet.getName(), decimalMark: decimalMarkOf(file2.locale()), timeZone, today, clock,
+		activeSheet: spreadsheet.getActiveSheet().getSheetId(),
+		emptySheet: first?.isBlank === true && others.length === 0 ? first.id : null
 	};
 }
 function sheetRead(one) {
@@ -9816,20 +9801,8 @@ function readPlan(plan) {
 		...plan.activity === void 0 ? {} : { activity: words(plan.activity, "activity", most.name) },
 		rowCount,
 		columnCount,
-		columnWidths: listOf(
-			plan.columnWidths,
-			"columnWidths",
-			(item, at) => wholeNumber(item, at, { from: 1, to: 2e3 }),
-			most.columns
-		),
-		...plan.rowHeights === void 0 ? {} : {
-			rowHeights: listOf(
-				plan.rowHeights,
-				"rowHeights",
-				(item, at) => readRowHeight(fieldsOf(item, at), at, bounds),
-				most.items
-			)
-		},
+		columnWidths: runs(plan.columnWidths, "columnWidths", columnCount),
+		...plan.rowHeights === void 0 ? {} : { rowHeights: runs(plan.rowHeights, "rowHeights", rowCount) },
 		hiddenColumns: hidden === void 0 ? void 0 : { column: column(hidden.column, "hiddenColumns"), count: column(hidden.count, "hiddenColumns") },
 		frozenRows: wholeNumber(plan.frozenRows, "frozenRows", { from: 0, to: rowCount }),
 		frozenColumns: wholeNumber(plan.frozenColumns, "frozenColumns", { from: 0, to: columnCount }),
@@ -9885,11 +9858,12 @@ function readPlan(plan) {
 		...plan.carriesAddedRows === true ? { carriesAddedRows: true } : {}
 	};
 }
-function readRowHeight(run, where, { rowCount }) {
-	const row = wholeNumber(run.row, where, { from: 1, to: rowCount });
+function runs(sent, where, count) { return listOf(sent, where, (item, at) => readRun(fieldsOf(item, at), at, count), most.items); }
+function readRun(run, where, count) {
+	const from = wholeNumber(run.from, where, { from: 1, to: count });
 	return {
-		row, rows: wholeNumber(run.rows, where, { from: 1, to: rowCount - row + 1 }),
-		height: wholeNumber(run.height, where, { from: 2, to: 2e3 })
+		from, count: wholeNumber(run.count, where, { from: 1, to: count - from + 1 }),
+		size: wholeNumber(run.size, where, { from: 2, to: 2e3 })
 	};
 }
 function readRelettered(sent, { rowCount, columnCount }) {
@@ -9967,9 +9941,11 @@ function readFormulaSent(value, where) {
 var longestName = 100;
 var mostCells = 2e3;
 function readReadWish(given) {
-	const { kinds: kinds2, ids, address } = record(given);
+	const { kinds: kinds2, ids, address, brief } = record(given);
 	if (!isList(kinds2) || !kinds2.every(isText)) return void 0;
-	return { kinds: kindsOf(kinds2), ids: isList(ids) ? ids.filter(isId) : [], address: address === true };
+	return {
+		kinds: kindsOf(kinds2), ids: isList(ids) ? ids.filter(isId) : [], address: address === true, brief: brief === true
+	};
 }
 function readApplyWish(given) {
 	const { replace, also, show: show2, tab, note, last } = record(given);
@@ -10222,12 +10198,12 @@ function rowNames(cells) {
 }
 
 function writeCells(file2, { cells, heights }) {
-	const runs = runsOf(file2, cells);
-	if (runs === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
-	const sheets = new Set(runs.map(({ one }) => one));
+	const runs2 = runsOf(file2, cells);
+	if (runs2 === void 0) return problem({ ...hostWords.notOurs, received: hostWords.aSheetGone });
+	const sheets = new Set(runs2.map(({ one }) => one));
 	const before = new Map();
 	for (const one of sheets) {
-		const own = runs.filter((run) => run.one === one);
+		const own = runs2.filter((run) => run.one === one);
 		makeRoom(one.sheet, {
 			rows: Math.max(...own.map(({ row }) => row)),
 			columns: Math.max(...own.map(({ column, cells: wide }) => column + wide.length - 1))
@@ -10240,28 +10216,28 @@ function writeCells(file2, { cells, heights }) {
 	}
 	for (const one of sheets) {
 		one.cells = void 0;
-		const texts = runs.filter((run) => run.one === one && isText2(run));
+		const texts = runs2.filter((run) => run.one === one && isText2(run));
 		if (texts.length > 0) one.sheet.getRangeList(texts.map(nameOf2)).setNumberFormat("@");
 	}
-	for (const { one, row, column, cells: wide } of runs) {
+	for (const { one, row, column, cells: wide } of runs2) {
 		writeTexts(one.sheet.getRange(row, column, 1, wide.length), [wide.map(({ now }) => cellFromPage(now))]);
 	}
-	for (const [one, rows] of before) putRowsRight(one.sheet, wishesIn(runs.filter((run) => run.one === one)), rows);
+	for (const [one, rows] of before) putRowsRight(one.sheet, wishesIn(runs2.filter((run) => run.one === one)), rows);
 	for (const { sheetId, row, height } of heights ?? []) {
 		const one = sheetById(file2, sheetId);
 		if (one !== void 0 && isOurs(file2, one)) one.sheet.setRowHeightsForced(row, 1, height);
 	}
 	return done({});
 }
-function wishesIn(runs) { return runs.flatMap(({ cells }) => cells); }
+function wishesIn(runs2) { return runs2.flatMap(({ cells }) => cells); }
 function isText2({ cells }) { return typeof cells[0]?.now === "string"; }
 function nameOf2({ row, column, cells }) { return areaName({ row, column, rows: 1, columns: cells.length }); }
 function isOurs(file2, one) { return tagOf(file2, one) !== void 0 || recognisedSheet(cellsRead(one)) !== void 0; }
 function runsOf(file2, cells) {
-	const runs = [];
+	const runs2 = [];
 	const ours = new Set();
 	for (const cell of cells) {
-		const last = runs[runs.length - 1];
+		const last = runs2[runs2.length - 1];
 		if (last?.one.id === cell.sheetId && last.row === cell.row && isText2(last) === (typeof cell.now === "string") && last.column + last.cells.length === cell.column) {
 			last.cells.push(cell);
 			continue;
@@ -10269,9 +10245,9 @@ function runsOf(file2, cells) {
 		const one = sheetById(file2, cell.sheetId);
 		if (one === void 0 || !(ours.has(one) || isOurs(file2, one))) return void 0;
 		ours.add(one);
-		runs.push({ one, row: cell.row, column: cell.column, cells: [cell] });
+		runs2.push({ one, row: cell.row, column: cell.column, cells: [cell] });
 	}
-	return runs;
+	return runs2;
 }
 
 var patienceMs = 2e3;
@@ -10288,9 +10264,11 @@ function writing({ seen, read: read2 }, work) {
 						return changed(hostWords.theSheet(one.sheet.getName()));
 				}
 				const outcome = work(file2);
-				return outcome.ok ? done({ ...outcome.value, reading: readBook(file2, read2) }) : outcome;
+				if (!outcome.ok) return outcome;
+				settle();
+				return done({ ...outcome.value, reading: readBook(file2, read2) });
 			},
-			// Reading lets writes arrive first, and writes nothing.
+			// Reading writes nothing.
 			({ ok }) => ok
 		);
 		return locked.ran ? locked.value : busy();

@@ -9,7 +9,7 @@ import { carryLate, type Late } from './lateEntries.ts';
 import { notePreparedPlan } from './notePreparedPlan.ts';
 import { changed, done } from './outcome.ts';
 import { noteKept, tagOf } from './ownSheets.ts';
-import { recalculateEveryMinute } from './spreadsheet.ts';
+import { recalculateEveryMinute, type Sheet } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
 /** Brings sheets to their plans, with what belongs to such a sheet besides its cells. */
@@ -21,7 +21,10 @@ export function applyCall(
   if (note?.was !== undefined && note.was !== readNote(file.store)) return changed(hostWords.theBuild);
   if (note?.before !== undefined) saveNote(file.store, note.before);
   const { sheetId, made } = applySheet({ file, plan, keptName, replace, firstEntries });
-  if (tab !== undefined) renameTab(file, { sheetId, tab });
+  const sheet = sheetById(file, sheetId)?.sheet;
+  if (tab !== undefined) renameTab(file, sheet, tab);
+  // What comes behind a new sheet names it: the page plans it again where the name was taken.
+  if (made && also.length > 0 && sheet?.getName() !== plan.name) return changed(hostWords.theSheet(plan.name));
   const others = also.map((one) => applySheet({ file, ...one }));
   const roles = [wish, ...also].map((one) => one.plan.role);
   if (roles.some(({ kind }) => kind === 'plan')) {
@@ -30,7 +33,7 @@ export function applyCall(
   }
   const prepare = roles.find(({ kind }) => kind === 'prepare');
   if (prepare !== undefined) notePreparedPlan({ file, role: prepare, seen: wish.seen });
-  if (show === true) sheetById(file, sheetId)?.sheet.showSheet().activate();
+  if (show === true) sheet?.showSheet().activate();
   const madeAny = made || others.some((other) => other.made);
   const late = afterStep(file, { ...wish, made: madeAny });
   return done({
@@ -43,13 +46,13 @@ export function applyCall(
 /** A tab that somebody has given a name of their own keeps it. */
 function renameTab(
   file: FileInRun,
-  { sheetId, tab }: { readonly sheetId: number; readonly tab: { readonly was: string; readonly now: string } },
+  sheet: Sheet | undefined,
+  { was, now }: { readonly was: string; readonly now: string },
 ): void {
-  const sheet = sheetById(file, sheetId)?.sheet;
-  if (sheet?.getName() !== tab.was) return;
+  if (sheet?.getName() !== was) return;
   // The host does not tell case apart: a name that differs in nothing else is the sheet’s own.
-  const other = file.spreadsheet.getSheetByName(tab.now);
-  if (other === null || other.getSheetId() === sheetId) sheet.setName(tab.now);
+  const other = file.spreadsheet.getSheetByName(now);
+  if (other === null || other.getSheetId() === sheet.getSheetId()) sheet.setName(now);
 }
 
 /** How far a build has come with a step, or what it leaves with its last one: then also what was typed too late. */
@@ -67,7 +70,7 @@ export function afterStep(
 /** What a build leaves: no note, none of the empty sheet that the file began with, and a sheet in view. */
 function touchLast(file: FileInRun, { show, madeBefore, emptySheet, hide }: LastTouch): void {
   const empty = sheetById(file, emptySheet);
-  if (empty !== undefined && tagOf(file, empty) === undefined && isUntouched(empty.sheet)) {
+  if (empty !== undefined && tagOf(file, empty) === undefined && isUntouched(file, empty.sheet)) {
     file.spreadsheet.deleteSheet(empty.sheet);
     file.sheets.splice(file.sheets.indexOf(empty), 1);
   }

@@ -303,9 +303,9 @@ function placeFor({ file, role, old }: { file: FileInRun; role: SheetRole; old: 
   if (old !== undefined) return old.sheet.getIndex() - 1;
   const inUse = ownSheets(file).filter(({ tag }) => !isOld(tag));
   const alike = inUse.filter(({ tag }) => tag.kind === role.kind).pop();
-  if (alike !== undefined) return alike.sheet.getIndex();
+  if (alike !== undefined) return file.sheets.indexOf(alike) + 1;
   const behind = inUse.find(({ tag }) => tabOrder[tag.kind] > tabOrder[role.kind]);
-  if (behind !== undefined) return behind.sheet.getIndex() - 1;
+  if (behind !== undefined) return file.sheets.indexOf(behind);
   const { sheets } = file;
   const isKeptAt = (index: number): boolean => {
     const one = sheets[index];

@@ -66,21 +66,28 @@ export interface ReadWish {
   readonly ids?: readonly number[];
   /** Whether the address of the file is wanted. */
   readonly address?: boolean;
+  /** Of a step of a build that others follow: what the page knows already of the file as a whole is left out. */
+  readonly brief?: boolean;
 }
 
-export interface BookReading {
+/** What is said of the file as a whole. */
+export interface FileRead {
   readonly fileName: string;
   readonly decimalMark: 'point' | 'comma';
   readonly timeZone: string;
-  /** Milliseconds since 1970, and the same moment in the file's own time zone. */
-  readonly now: number;
-  /** Year-month-day. */
+  /** The moment of the reading in the file's own time zone: year-month-day. */
   readonly today: string;
   /** Hours and minutes. */
   readonly clock: string;
   readonly activeSheet: number;
-  /** The one sheet of a file in which nobody has done anything yet; null in any other file. */
+  /** The one sheet of a file in which nobody has typed anything yet; null in any other file. */
   readonly emptySheet: number | null;
+}
+
+/** Of a brief one there is nothing of the file as a whole, and no name of sheets that are not ours or were kept before. */
+export interface BookReading extends Partial<FileRead> {
+  /** Milliseconds since 1970. */
+  readonly now: number;
   /** What the page noted about a build that is under way; empty where none is. */
   readonly note: string;
   /** Of the file, as the host gives it; left out where nobody asked. */

@@ -13,10 +13,10 @@ const passing = /service|server|time|again|many/i;
  * finished once; whom the owner lets in afterwards stays in. Where the host does not let anybody be taken off, such as a
  * group that the builder is a member of, everybody goes on being let in.
  */
-export function makeDeskSheet({ spreadsheet, sheets }: FileInRun): void {
-  let sheet = spreadsheet.getSheetByName(name);
-  const present = sheet === null ? undefined : sheetProtections(sheet)[0];
+export function makeDeskSheet({ spreadsheet, sheets, desk }: FileInRun): void {
+  const present = desk?.protections[0];
   if (present?.getDescription() === described) return;
+  let sheet = desk?.sheet ?? spreadsheet.getSheetByName(name);
   if (sheet === null) {
     // First of all, where no new sheet is ever put before it; what is in view stays in view.
     const shown = spreadsheet.getActiveSheet();
@@ -43,8 +43,9 @@ export function makeDeskSheet({ spreadsheet, sheets }: FileInRun): void {
 export function onDesk<T>(work: (file: FileInRun) => Outcome<T>): Outcome<T> {
   const spreadsheet = openSpreadsheet();
   const sheet = spreadsheet.getSheetByName(name);
-  const isIn = sheet === null || sheetProtections(sheet).every((protection) => protection.canEdit());
+  const desk = sheet === null ? undefined : { sheet, id: sheet.getSheetId(), protections: sheetProtections(sheet) };
+  const isIn = desk === undefined || desk.protections.every((protection) => protection.canEdit());
   return isIn
-    ? work(fileInRun(spreadsheet, sheet?.getSheetId()))
+    ? work(fileInRun(spreadsheet, desk))
     : { ok: false, problem: { message: hostWords.notTeacher, reason: 'teacher' } };
 }

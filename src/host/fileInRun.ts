@@ -1,7 +1,7 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { type FileStore, fileStore } from './fileStore.ts';
 import type { SheetTag } from './ownSheets.ts';
-import type { Sheet, Spreadsheet } from './spreadsheet.ts';
+import type { Sheet, SheetProtection, Spreadsheet } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 
 /** A sheet as one run of the script knows it. */
@@ -13,6 +13,8 @@ export interface SheetInRun {
   /** Where its tag stands, and the words that stand there. */
   entry?: GoogleAppsScript.Spreadsheet.DeveloperMetadata | undefined;
   words?: string | undefined;
+  /** True where nothing stood in any cell of a sheet that is none of ours. */
+  isBlank?: boolean;
   /** True where this run has put the sheet in: nobody has anything in it yet. */
   isNew?: true;
   /** Its cells as this run has read them, until it writes there itself. */
@@ -29,13 +31,21 @@ export interface FileInRun {
   /** In the order of the tabs. */
   readonly sheets: SheetInRun[];
   readonly locale: () => string;
-  /** Number of the sheet that tells teacher and students apart, where the run has looked for it and there is one. */
-  readonly deskId: number | undefined;
+  /** Of arguments in formulas that a script sets, where a cell has told it. */
+  separator?: ',' | ';';
+  /** The sheet that tells teacher and students apart, where the run has looked for it and there is one. */
+  readonly desk: DeskSheet | undefined;
   /** Whether it was asked what each sheet is. */
   isKnown: boolean;
 }
 
-export function fileInRun(spreadsheet: Spreadsheet, deskId?: number): FileInRun {
+export interface DeskSheet {
+  readonly sheet: Sheet;
+  readonly id: number;
+  readonly protections: readonly SheetProtection[];
+}
+
+export function fileInRun(spreadsheet: Spreadsheet, desk?: DeskSheet): FileInRun {
   let locale: string | undefined;
   return {
     spreadsheet,
@@ -45,7 +55,7 @@ export function fileInRun(spreadsheet: Spreadsheet, deskId?: number): FileInRun 
       locale ??= spreadsheet.getSpreadsheetLocale();
       return locale;
     },
-    deskId,
+    desk,
     isKnown: false,
   };
 }

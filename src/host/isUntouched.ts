@@ -1,9 +1,11 @@
+import type { FileInRun } from './fileInRun.ts';
 import { type Sheet, sheetProtections } from './spreadsheet.ts';
 
-/** Nothing typed, noted, drawn, coloured or agreed on in any cell. */
-export function isUntouched(sheet: Sheet): boolean {
-  if (sheet.getLastRow() > 0 || sheet.getLastColumn() > 0) return false;
+/** Nothing typed, noted, drawn, coloured or agreed on in any cell, in a file in which no cells have a name. */
+export function isUntouched({ spreadsheet }: FileInRun, sheet: Sheet): boolean {
   const isBusy =
+    sheet.getLastRow() > 0 ||
+    spreadsheet.getNamedRanges().length > 0 ||
     sheet.getFormUrl() !== null ||
     sheet.getCharts().length > 0 ||
     sheet.getImages().length > 0 ||

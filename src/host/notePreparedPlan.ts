@@ -28,10 +28,12 @@ export function notePreparedPlan({
   if (sheet === undefined || plan === undefined) return;
   settle();
   const { planNow, planThen } = prepareCells;
-  const joined = String(sheet.getRange(planNow.row, planNow.column).getValue());
+  const [joined = '', then = ''] = sheet
+    .getRange(planNow.row, planNow.column, planThen.row - planNow.row + 1, 1)
+    .getValues()
+    .map(([cell]) => String(cell));
   plan.cells = valuesOf(plan.sheet);
   const mark = markOf(plan.tag, plan.cells);
   const note = seen.some((one) => one.id === plan.id && one.mark === mark) ? joined : '';
-  const cell = sheet.getRange(planThen.row, planThen.column);
-  if (cell.getValue() !== note) writeTexts(cell, [[note]]);
+  if (then !== note) writeTexts(sheet.getRange(planThen.row, planThen.column), [[note]]);
 }

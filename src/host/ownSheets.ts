@@ -96,10 +96,11 @@ export function tagOf(file: FileInRun, one: SheetInRun): SheetTag | undefined {
 function lookUpTags(file: FileInRun): void {
   for (const [one, { entry, words, tag }] of tagged(file, tagKey)) Object.assign(one, { entry, words, tag });
   // Nothing can be said of a sheet in which nothing stands, and of the one that tells who is a teacher it is known.
-  const filled = file.sheets.filter(
-    ({ id, tag, sheet }) =>
-      tag === undefined && id !== file.deskId && !keptIds(file).includes(id) && sheet.getLastRow() > 0,
-  );
+  const filled = file.sheets.filter((one) => {
+    if (one.tag !== undefined || one.id === file.desk?.id || keptIds(file).includes(one.id)) return false;
+    one.isBlank = one.sheet.getLastRow() === 0;
+    return !one.isBlank;
+  });
   if (filled.length > 0) for (const [one, { tag }] of tagged(file, keptKey)) one.tag ??= tag;
   const inUse = new Set(file.sheets.flatMap(({ tag }) => (tag === undefined || isOld(tag) ? [] : [roleName(tag)])));
   for (const one of filled) {

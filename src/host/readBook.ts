@@ -2,43 +2,56 @@ import type { CellValue } from '../measurement/cellValue.ts';
 import { columnIn } from '../workbook/classCells.ts';
 import { classColumns } from '../workbook/layout.ts';
 import { readNote } from './buildNote.ts';
-import type { BookReading, ReadWish, SheetRead } from './calls.ts';
+import type { BookReading, FileRead, ReadWish, SheetRead } from './calls.ts';
 import { cellSent } from './cellSent.ts';
 import { decimalMarkOf } from './decimalMark.ts';
-import { emptyFirstSheet } from './emptyFirstSheet.ts';
 import { cellsRead, type FileInRun } from './fileInRun.ts';
 import { markOf } from './markOf.ts';
 import { isKept, type OwnSheet, ownSheets } from './ownSheets.ts';
-import { type Sheet, settle } from './spreadsheet.ts';
+import type { Sheet } from './spreadsheet.ts';
 
-/** The list of sheets, and the cells of those in use whose kind is asked for. No sheet that was kept is read. */
-export function readBook(file: FileInRun, { kinds, ids = [], address = false }: ReadWish): BookReading {
-  settle();
+/**
+ * The list of sheets, and the cells of those in use whose kind is asked for. No sheet that was kept is read. What the run
+ * has written must have arrived.
+ */
+export function readBook(file: FileInRun, { kinds, ids = [], address = false, brief = false }: ReadWish): BookReading {
   const { spreadsheet, store, sheets } = file;
-  const now = new Date();
-  const timeZone = spreadsheet.getSpreadsheetTimeZone();
-  const [today = '', clock = ''] = Utilities.formatDate(now, timeZone, 'yyyy-MM-dd HH:mm').split(' ');
   const read: SheetRead[] = [];
   for (const one of ownSheets(file)) {
     const isWanted = kinds.includes(one.tag.kind) && one.tag.state !== 'away';
     if (isWanted || ids.includes(one.id)) read.push(sheetRead(one));
   }
+  const now = new Date();
   return {
-    fileName: spreadsheet.getName(),
-    decimalMark: decimalMarkOf(file.locale()),
-    timeZone,
+    ...(brief ? {} : aboutFile(file, now)),
     now: now.getTime(),
-    today,
-    clock,
-    activeSheet: spreadsheet.getActiveSheet().getSheetId(),
-    emptySheet: emptyFirstSheet(file)?.id ?? null,
     note: readNote(store),
     ...(address ? { address: spreadsheet.getUrl() } : {}),
     sheets: sheets.map((one) => {
       const kept = isKept(file, one);
-      return { id: one.id, name: one.sheet.getName(), tag: kept ? null : (one.tag ?? null), kept };
+      const name = brief && one.tag === undefined ? '' : one.sheet.getName();
+      return { id: one.id, name, tag: kept ? null : (one.tag ?? null), kept };
     }),
     read,
+  };
+}
+
+function aboutFile(file: FileInRun, now: Date): FileRead {
+  const {
+    spreadsheet,
+    sheets: [first, ...others],
+  } = file;
+  const timeZone = spreadsheet.getSpreadsheetTimeZone();
+  const [today = '', clock = ''] = Utilities.formatDate(now, timeZone, 'yyyy-MM-dd HH:mm').split(' ');
+  return {
+    fileName: spreadsheet.getName(),
+    decimalMark: decimalMarkOf(file.locale()),
+    timeZone,
+    today,
+    clock,
+    activeSheet: spreadsheet.getActiveSheet().getSheetId(),
+    // It is told by what is in it and not by its name, which differs from language to language.
+    emptySheet: first?.isBlank === true && others.length === 0 ? first.id : null,
   };
 }
 

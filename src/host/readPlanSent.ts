@@ -2,7 +2,7 @@ import type { FunctionName } from '../functions/catalogue.ts';
 import { nativeFunctions } from '../workbook/formula.ts';
 import { looks } from '../workbook/looks.ts';
 import { stateWords } from '../workbook/stateWords.ts';
-import type { Area, Block, CellContent, Relettered, RowHeight, SheetPlan, SheetRole } from '../workbook/workbook.ts';
+import type { Area, Block, CellContent, Relettered, SheetPlan, SheetRole, SizedRun } from '../workbook/workbook.ts';
 
 /** Functions of ours that a planned formula may call; everything else that it calls is native and on the other list. */
 const ownFunctions: readonly FunctionName[] = ['CHECKTEAM'];
@@ -83,21 +83,11 @@ function readPlan(plan: Fields): SheetPlan {
     ...(plan.activity === undefined ? {} : { activity: words(plan.activity, 'activity', most.name) }),
     rowCount,
     columnCount,
-    columnWidths: listOf(
-      plan.columnWidths,
-      'columnWidths',
-      (item, at) => wholeNumber(item, at, { from: 1, to: 2000 }),
-      most.columns,
-    ),
+    columnWidths: runs(plan.columnWidths, 'columnWidths', columnCount),
     ...(plan.rowHeights === undefined
       ? {}
       : {
-          rowHeights: listOf(
-            plan.rowHeights,
-            'rowHeights',
-            (item, at) => readRowHeight(fieldsOf(item, at), at, bounds),
-            most.items,
-          ),
+          rowHeights: runs(plan.rowHeights, 'rowHeights', rowCount),
         }),
     hiddenColumns:
       hidden === undefined
@@ -170,12 +160,15 @@ function readPlan(plan: Fields): SheetPlan {
   };
 }
 
-function readRowHeight(run: Fields, where: string, { rowCount }: Bounds): RowHeight {
-  const row = wholeNumber(run.row, where, { from: 1, to: rowCount });
+const runs = (sent: unknown, where: string, count: number): SizedRun[] =>
+  listOf(sent, where, (item, at) => readRun(fieldsOf(item, at), at, count), most.items);
+
+function readRun(run: Fields, where: string, count: number): SizedRun {
+  const from = wholeNumber(run.from, where, { from: 1, to: count });
   return {
-    row,
-    rows: wholeNumber(run.rows, where, { from: 1, to: rowCount - row + 1 }),
-    height: wholeNumber(run.height, where, { from: 2, to: 2000 }),
+    from,
+    count: wholeNumber(run.count, where, { from: 1, to: count - from + 1 }),
+    size: wholeNumber(run.size, where, { from: 2, to: 2000 }),
   };
 }
 

@@ -29,9 +29,14 @@ const longestName = 100;
 const mostCells = 2000;
 
 export function readReadWish(given: unknown): ReadWish | undefined {
-  const { kinds, ids, address } = record(given);
+  const { kinds, ids, address, brief } = record(given);
   if (!isList(kinds) || !kinds.every(isText)) return undefined;
-  return { kinds: kindsOf(kinds), ids: isList(ids) ? ids.filter(isId) : [], address: address === true };
+  return {
+    kinds: kindsOf(kinds),
+    ids: isList(ids) ? ids.filter(isId) : [],
+    address: address === true,
+    brief: brief === true,
+  };
 }
 
 export function readApplyWish(given: unknown): ApplyWish | undefined {

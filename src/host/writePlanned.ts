@@ -1,8 +1,9 @@
 import type { CellValue } from '../measurement/cellValue.ts';
 import { withSeparator } from '../workbook/formula.ts';
 import { areaName } from '../workbook/reference.ts';
-import type { Area, Block, CellContent, FormatArea, SheetPlan } from '../workbook/workbook.ts';
+import type { Area, Block, CellContent, SheetPlan } from '../workbook/workbook.ts';
 import type { Sheet } from './spreadsheet.ts';
+import { writeFormats } from './writeFormats.ts';
 import { writeTexts } from './writeTexts.ts';
 
 interface Present {
@@ -17,6 +18,8 @@ interface WriteInput {
   /** What stands there; left out for a sheet that this run made, in which nobody has written. */
   readonly present: Present | undefined;
   readonly separator: ',' | ';';
+  /** From which row on the run has set the formats already; left out where it has not. */
+  readonly formattedFrom?: number;
 }
 
 /**
@@ -24,7 +27,14 @@ interface WriteInput {
  * columns in which nobody writes; elsewhere of each block the rows that differ. A text that stands in many single cells
  * goes into all of them in one call. Cells that people write in are never part of a block. False where nothing differs.
  */
-export function writePlanned({ sheet, plan, blocks, present, separator }: WriteInput): boolean {
+export function writePlanned({
+  sheet,
+  plan,
+  blocks,
+  present,
+  separator,
+  formattedFrom = Infinity,
+}: WriteInput): boolean {
   const sheetId = sheet.getSheetId();
   const input = (content: CellContent) => inputOf({ content, sheetId, separator });
   const wanted = present === undefined ? blocks : blocks.flatMap((block) => differing({ block, present, input }));
@@ -32,8 +42,10 @@ export function writePlanned({ sheet, plan, blocks, present, separator }: WriteI
   const { single, wide } = parted(present === undefined ? merged(wanted, plan) : wanted);
   for (const [words, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words);
   for (const block of wide) {
-    if (present !== undefined) writeFormulaFormats(sheet, plan, block);
-    const range = sheet.getRange(block.row, block.column, block.cells.length, block.cells[0]?.length ?? 1);
+    const area = { ...block, rows: block.cells.length, columns: block.cells[0]?.length ?? 1 };
+    // A formula in a cell that was text until now would stay its own words.
+    if (block.row < formattedFrom && hasFormula(block)) writeFormats(sheet, plan, area);
+    const range = sheet.getRange(area.row, area.column, area.rows, area.columns);
     writeTexts(
       range,
       block.cells.map((row) => row.map(input)),
@@ -42,6 +54,9 @@ export function writePlanned({ sheet, plan, blocks, present, separator }: WriteI
   }
   return true;
 }
+
+export const hasFormula = ({ cells }: Block): boolean =>
+  cells.some((row) => row.some(({ kind }) => kind === 'formula'));
 
 function inputOf({
   content,
@@ -93,18 +108,20 @@ function differing({
 const blank: CellContent = { kind: 'blank' };
 
 /**
- * Blocks joined, for each run of columns in which nobody writes, to one from its first planned cell to its last. What
- * stands between the cells of people, such as a heading above them, stays a block of its own.
+ * Blocks joined to one for all rows above the cells of people and, below, for each run of columns in which nobody writes to
+ * one from its first planned cell to its last. What stands between the cells of people stays a block of its own.
  */
 function merged(blocks: readonly Block[], { columnCount, writable }: SheetPlan): readonly Block[] {
+  const firstOpen = Math.min(...writable.map(({ row }) => row));
+  const above = blocks.flatMap((block) => partOf(block, [1, firstOpen - 1], [1, columnCount]));
+  const joined = above.length > 0 ? [oneBlock(above)] : [];
   const isWritable = (column: number) =>
     writable.some((area) => column >= area.column && column < area.column + area.columns);
-  const joined: Block[] = [];
   for (let first = 1; first <= columnCount; first += 1) {
     const open = !isWritable(first);
     let last = first;
     while (last < columnCount && isWritable(last + 1) !== open) last += 1;
-    const within = blocks.flatMap((block) => columnsBetween(block, first, last));
+    const within = blocks.flatMap((block) => partOf(block, [firstOpen, Infinity], [first, last]));
     if (open && within.length > 0) joined.push(oneBlock(within));
     else joined.push(...within);
     first = last;
@@ -112,11 +129,15 @@ function merged(blocks: readonly Block[], { columnCount, writable }: SheetPlan):
   return joined;
 }
 
-/** The part of a block that lies in these columns. */
-function columnsBetween(block: Block, first: number, last: number): readonly Block[] {
-  const from = Math.max(first, block.column);
-  const cells = block.cells.map((row) => row.slice(from - block.column, last + 1 - block.column));
-  return from > last || (cells[0]?.length ?? 0) === 0 ? [] : [{ row: block.row, column: from, cells }];
+type FirstAndLast = readonly [first: number, last: number];
+
+/** The part of a block that lies in these rows and columns. */
+function partOf(block: Block, [top, bottom]: FirstAndLast, [left, right]: FirstAndLast): readonly Block[] {
+  const cells = block.cells
+    .filter((_, down) => block.row + down >= top && block.row + down <= bottom)
+    .map((line) => line.filter((_, across) => block.column + across >= left && block.column + across <= right));
+  const isNone = (cells[0]?.length ?? 0) === 0;
+  return isNone ? [] : [{ row: Math.max(top, block.row), column: Math.max(left, block.column), cells }];
 }
 
 function oneBlock(blocks: readonly Block[]): Block {
@@ -158,24 +179,4 @@ function parted(blocks: readonly Block[]): {
   );
   const taken = new Set([...byWords].filter(([words]) => single.has(words)).flatMap(([, found]) => found.blocks));
   return { single, wide: blocks.filter((block) => !taken.has(block)) };
-}
-
-/** The formats of a block's cells: a formula in a cell that was text until now would stay its own words. */
-function writeFormulaFormats(sheet: Sheet, { formats }: SheetPlan, block: Block): void {
-  if (!block.cells.some((line) => line.some(({ kind }) => kind === 'formula'))) return;
-  const rows = block.cells.map((line, down) =>
-    line.map((_, right) => formatAt(formats, { row: block.row + down, column: block.column + right })),
-  );
-  sheet.getRange(block.row, block.column, rows.length, rows[0]?.length ?? 1).setNumberFormats(rows);
-}
-
-/** The last area that holds a cell says its format. */
-function formatAt(formats: readonly FormatArea[], { row, column }: { row: number; column: number }): string {
-  let format: string = '@';
-  for (const area of formats) {
-    const isWithin =
-      row >= area.row && row < area.row + area.rows && column >= area.column && column < area.column + area.columns;
-    if (isWithin) format = area.format;
-  }
-  return format;
 }

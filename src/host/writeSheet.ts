@@ -8,6 +8,7 @@ import type { Choice, SheetPlan } from '../workbook/workbook.ts';
 import { carryEntries } from './carryEntries.ts';
 import { clearWritten } from './clearWritten.ts';
 import { cellsRead, type FileInRun, type SheetInRun } from './fileInRun.ts';
+import { filledWith } from './filledWith.ts';
 import { separatorIn } from './separatorIn.ts';
 import {
   boxAround,
@@ -22,7 +23,8 @@ import {
 } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
-import { writePlanned } from './writePlanned.ts';
+import { writeFormats } from './writeFormats.ts';
+import { hasFormula, writePlanned } from './writePlanned.ts';
 import { writeTexts } from './writeTexts.ts';
 
 /** Entries for a sheet that is made: a column of texts, and what the trigger would have noted beside them. */
@@ -63,10 +65,11 @@ export function writeSheet({
   const present = stands === 'empty' ? undefined : read(target, plan);
   target.cells = undefined;
   const firstRow = stands === 'shorter' ? firstNewRow(plan, present?.values ?? []) : 1;
-  writeFormats(sheet, plan, firstRow);
+  const { rowCount, columnCount } = plan;
+  writeFormats(sheet, plan, { row: firstRow, column: 1, rows: rowCount - firstRow + 1, columns: columnCount });
   const separator = (present && separatorIn(present.formulas)) ?? argumentSeparator(file, sheet, plan);
   if (present !== undefined) clearWritten(sheet, plan, present);
-  writePlanned({ sheet, plan, blocks: plan.blocks, present, separator });
+  writePlanned({ sheet, plan, blocks: plan.blocks, present, separator, formattedFrom: firstRow });
   writeLooks(sheet, plan, firstRow);
   if (stands !== 'shorter') writeFrame(sheet, plan, stands === 'empty');
   writeHeights(sheet, plan, firstRow);
@@ -79,14 +82,17 @@ export function writeSheet({
   if (carried !== undefined) carryEntries({ sheet, plan: carried.wanted, from: carried.from });
   writeFirstEntries({ sheet, firstEntries });
   invite(sheet, plan);
-  writePlanned({ sheet, plan, blocks: plan.checks, present, separator });
+  writePlanned({ sheet, plan, blocks: plan.checks, present, separator, formattedFrom: firstRow });
   protect(sheet, plan, stands);
 }
 
 /** Writes only what differs from what is there; false where nothing does. */
 export function rewriteSheet(target: SheetInRun, plan: SheetPlan): boolean {
   const { sheet } = target;
-  const isWider = makeRoom(sheet, { rows: plan.rowCount, columns: plan.columnCount });
+  const { rowCount: rows, columnCount: columns } = plan;
+  const cells = cellsRead(target);
+  // What stands in the last row and column tells that they are there.
+  const isWider = (cells.length < rows || (cells[0]?.length ?? 0) < columns) && makeRoom(sheet, { rows, columns });
   // Columns that have come since: those behind hidden ones are for the script as well.
   if (isWider) hideColumns(sheet, plan);
   const present = read(target, plan);
@@ -162,7 +168,8 @@ export function makeRoom(sheet: Sheet, { rows, columns }: { rows: number; column
  * and not yet written tells, since the host does not document it.
  */
 function argumentSeparator(file: FileInRun, sheet: Sheet, plan: SheetPlan): ',' | ';' {
-  if (takesComma(file.locale()) || !hasFormula(plan)) return ',';
+  if (file.separator !== undefined) return file.separator;
+  if (takesComma(file.locale()) || ![...plan.blocks, ...plan.checks].some(hasFormula)) return ',';
   const cell = sheet.getRange(1, 1);
   cell.setNumberFormat('General');
   cell.setValue('=SUM(1,2)');
@@ -170,45 +177,8 @@ function argumentSeparator(file: FileInRun, sheet: Sheet, plan: SheetPlan): ',' 
   const reads = cell.getValue() === 3;
   cell.setValue('');
   cell.setNumberFormat('@');
-  return reads ? ',' : ';';
-}
-
-const hasFormula = ({ blocks, checks }: SheetPlan): boolean =>
-  [...blocks, ...checks].some(({ cells }) => cells.some((row) => row.some(({ kind }) => kind === 'formula')));
-
-/** A rectangle filled with `plain`, and over it what each area asks for, later areas on top. */
-function filledWith<T, A extends { row: number; column: number; rows: number; columns: number }>({
-  rows,
-  columns,
-  plain,
-  areas,
-  of,
-}: {
-  rows: number;
-  columns: number;
-  plain: T;
-  areas: readonly A[];
-  of: (area: A) => T;
-}): T[][] {
-  const filled = Array.from({ length: rows }, () => Array.from({ length: columns }, () => plain));
-  for (const area of areas) {
-    const value = of(area);
-    for (let row = area.row; row < area.row + area.rows && row <= rows; row += 1) {
-      for (let column = area.column; column < area.column + area.columns && column <= columns; column += 1) {
-        const line = filled[row - 1];
-        if (line !== undefined) line[column - 1] = value;
-      }
-    }
-  }
-  return filled;
-}
-
-const formatsOf = ({ rowCount: rows, columnCount: columns, formats }: SheetPlan): string[][] =>
-  filledWith({ rows, columns, plain: '@' as string, areas: formats, of: ({ format }) => format });
-
-function writeFormats(sheet: Sheet, plan: SheetPlan, firstRow: number): void {
-  const rows = formatsOf(plan).slice(firstRow - 1);
-  if (rows.length > 0) sheet.getRange(firstRow, 1, rows.length, plan.columnCount).setNumberFormats(rows);
+  file.separator = reads ? ',' : ';';
+  return file.separator;
 }
 
 /** Colours, sizes and wrapping from a row on: rows above stay as the teacher has made them. */
@@ -241,12 +211,7 @@ function writeLooks(sheet: Sheet, plan: SheetPlan, firstRow: number): void {
 
 /** Widths, hidden columns, frozen lines and the colour of the tab. A sheet that was just put in has nothing frozen. */
 function writeFrame(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
-  let from = 0;
-  plan.columnWidths.forEach((width, index) => {
-    if (plan.columnWidths[index + 1] === width) return;
-    sheet.setColumnWidths(from + 1, index - from + 1, width);
-    from = index + 1;
-  });
+  for (const { from, count, size } of plan.columnWidths) sheet.setColumnWidths(from, count, size);
   hideColumns(sheet, plan);
   if (!isNew || plan.frozenRows > 0) sheet.setFrozenRows(plan.frozenRows);
   if (!isNew || plan.frozenColumns > 0) sheet.setFrozenColumns(plan.frozenColumns);
@@ -255,46 +220,36 @@ function writeFrame(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
 
 /** One call for each run of rows of one height, from a row on: those above stay as the teacher has made them. */
 function writeHeights(sheet: Sheet, { rowHeights = [] }: SheetPlan, firstRow: number): void {
-  for (const { row, rows, height } of rowHeights) {
-    const from = Math.max(row, firstRow);
-    if (from < row + rows) sheet.setRowHeightsForced(from, row + rows - from, height);
+  for (const { from, count, size } of rowHeights) {
+    const first = Math.max(from, firstRow);
+    if (first < from + count) sheet.setRowHeightsForced(first, from + count - first, size);
   }
 }
 
-/** One call for each run of columns that hold lists, from its first list to its last; cells between get none. */
+/** In one call for all lists: cells between them get none. */
 function writeChoices(sheet: Sheet, choices: readonly Choice[]): void {
   if (choices.length === 0) return;
-  const rules = new Map<string, Validation>();
+  const known = new Map<string, Validation>();
   const ruleOf = ({ options, help }: Choice): Validation => {
     const name = JSON.stringify([options, help]);
-    const rule = rules.get(name) ?? choiceOf(options, help);
-    rules.set(name, rule);
+    const rule = known.get(name) ?? choiceOf(options, help);
+    known.set(name, rule);
     return rule;
   };
-  const columns = [...new Set(choices.flatMap(({ area }) => columnsOf(area)))].sort((one, other) => one - other);
-  let run: number[] = [];
-  columns.forEach((column, index) => {
-    run.push(column);
-    if (columns[index + 1] === column + 1) return;
-    const [first = column] = run;
-    const within = choices.filter(({ area }) => area.column >= first && area.column <= column);
-    const top = Math.min(...within.map(({ area }) => area.row));
-    const bottom = Math.max(...within.map(({ area }) => area.row + area.rows - 1));
-    const cells = filledWith<Validation | null, Choice['area'] & { choice: Choice }>({
-      rows: bottom,
-      columns: column,
-      plain: null,
-      areas: within.map((choice) => ({ ...choice.area, choice })),
-      of: ({ choice }) => ruleOf(choice),
-    });
-    const rows = cells.slice(top - 1).map((row) => row.slice(first - 1));
-    sheet.getRange(top, first, rows.length, column - first + 1).setDataValidations(rows);
-    run = [];
-  });
+  const areas = choices.map((choice) => ({ ...choice.area, choice }));
+  const top = Math.min(...areas.map(({ row }) => row));
+  const left = Math.min(...areas.map(({ column }) => column));
+  const rules = filledWith<Validation | null, (typeof areas)[number]>({
+    rows: Math.max(...areas.map(({ row, rows }) => row + rows - 1)),
+    columns: Math.max(...areas.map(({ column, columns }) => column + columns - 1)),
+    plain: null,
+    areas,
+    of: ({ choice }) => ruleOf(choice),
+  })
+    .slice(top - 1)
+    .map((row) => row.slice(left - 1));
+  sheet.getRange(top, left, rules.length, rules[0]?.length ?? 1).setDataValidations(rules);
 }
-
-const columnsOf = ({ column, columns }: Choice['area']): number[] =>
-  Array.from({ length: columns }, (_, index) => column + index);
 
 /** Ours anew, whatever else the teacher has set stays. */
 function writeStateRules(sheet: Sheet, plan: SheetPlan, isNew: boolean): void {
@@ -352,8 +307,11 @@ function protect(sheet: Sheet, plan: SheetPlan, stands: 'empty' | 'begun' | 'sho
   const isOurs = description === hostWords.protection || (stands === 'begun' && description === '');
   if (present !== undefined && !isOurs) return;
   const protection = present ?? sheet.protect();
-  protection.setDescription(hostWords.protection);
-  protection.setWarningOnly(true);
+  // One that was there already may have been made stricter.
+  if (stands !== 'shorter' || present === undefined) {
+    protection.setDescription(hostWords.protection);
+    protection.setWarningOnly(true);
+  }
   const open = [...plan.writable, ...plan.unprotected];
   if (open.length > 0) protection.setUnprotectedRanges(sheet.getRangeList(open.map(areaName)).getRanges());
 }

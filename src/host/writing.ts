@@ -7,6 +7,7 @@ import { markOf } from './markOf.ts';
 import { busy, changed, done } from './outcome.ts';
 import { tagOf } from './ownSheets.ts';
 import { readBook } from './readBook.ts';
+import { settle } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
 const patienceMs = 2000;
@@ -31,9 +32,11 @@ export function writing<T>(
             return changed(hostWords.theSheet(one.sheet.getName()));
         }
         const outcome = work(file);
-        return outcome.ok ? done({ ...outcome.value, reading: readBook(file, read) }) : outcome;
+        if (!outcome.ok) return outcome;
+        settle();
+        return done({ ...outcome.value, reading: readBook(file, read) });
       },
-      // Reading lets writes arrive first, and writes nothing.
+      // Reading writes nothing.
       ({ ok }) => ok,
     );
     return locked.ran ? locked.value : busy();

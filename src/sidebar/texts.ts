@@ -245,7 +245,7 @@ export const texts = {
     hidden: 'Your sheets are hidden.',
     noSecret: 'Hidden is not secret: assume that anyone who can edit this file can show a hidden sheet and read it.',
     linksTitle: 'Links for students',
-    linksAbout: 'Each link opens the sheet of that class.',
+    linksAbout: 'Each link opens the sheet of that class. The next lesson has another: print anew then.',
     sharing:
       'Share the file with school accounts only. Labrow cannot see how it is shared: check “Share” in the spreadsheet yourself.',
     addressOf: (name: string) => `Link for ${name}`,

@@ -12,9 +12,10 @@ import { classWidths } from './classWidths.ts';
 import { classColumns as at, cautionRows, classRows, mostRowHeight } from './layout.ts';
 import type { Lesson } from './lesson.ts';
 import { looks } from './looks.ts';
+import { paintedSizes } from './paintedSizes.ts';
 import { heightOf } from './textHeight.ts';
 import { words } from './words.ts';
-import type { LookName, RowHeight } from './workbook.ts';
+import type { LookName, SizedRun } from './workbook.ts';
 
 const heights = { headings: 45, title: 30, slight: 6, line: 27, closing: 26 } as const;
 
@@ -24,7 +25,6 @@ interface HeightsInput {
   readonly exit: readonly Step[];
   readonly className: string;
   readonly teams: readonly TeamPlan[];
-  readonly firstBlock: number;
   readonly cautionsRow: number;
   /** Whole texts of the rows above the blocks. */
   readonly caution: string;
@@ -39,50 +39,39 @@ const inColumn = (text: string, column: number, look: LookName): number => {
 
 /**
  * Heights of a class sheet's rows, fixed so that nothing jumps while a check is worked out: those of a step hold the longest
- * text of ours that any team of the class can see there. All blocks are alike, the usual row is set for all of them at once
- * and each other row by itself, so that a team costs few calls.
+ * text of ours that any team of the class can see there. All blocks are alike but for tasks of a team's own.
  */
-export function classHeights(input: HeightsInput): readonly RowHeight[] {
-  const { lesson, exit, className, teams, firstBlock, cautionsRow, caution, last, cautions } = input;
-  const { steps } = lesson.activity;
-  const blockRows = steps.length + exit.length + 2;
-  const above = runsOf(
-    [
-      heights.headings,
-      Math.max(heights.title, inColumn(className, at.title, 'class name')),
-      heights.slight,
-      caution === '' ? heights.slight : inColumn(caution, at.task, 'caution text'),
-      inColumn([words.class.invented, words.class.how, words.class.notice].join(' '), at.task, 'text'),
-      ...Array.from({ length: cautionsRow - classRows.find }, () => heights.line),
-      Math.max(heights.line, inColumn(last, at.task, 'text')),
-      ...Array.from({ length: cautionRows }, (_, place) => {
-        const row = cautions[place];
-        return row === undefined ? heights.slight : Math.max(heights.slight, cautionRowHeight(row));
-      }),
-      heights.slight,
-    ],
-    classRows.headings,
-  );
-  if (teams.length === 0) return above;
-  const each = inFewRuns(
-    [...steps, ...exit].map((step) => ({
-      height: Math.max(...teams.map((team) => stepHeight(step, { lesson, team }))),
-      most: mostFor(step),
-    })),
-  );
-  const usual = mostCommon(each);
+export function classHeights(input: HeightsInput): readonly SizedRun[] {
+  const { lesson, exit, className, teams, cautionsRow, caution, last, cautions } = input;
+  const above = [
+    heights.headings,
+    Math.max(heights.title, inColumn(className, at.title, 'class name')),
+    heights.slight,
+    caution === '' ? heights.slight : inColumn(caution, at.task, 'caution text'),
+    inColumn([words.class.invented, words.class.how, words.class.notice].join(' '), at.task, 'text'),
+    ...Array.from({ length: cautionsRow - classRows.find }, () => heights.line),
+    Math.max(heights.line, inColumn(last, at.task, 'text')),
+    ...Array.from({ length: cautionRows }, (_, place) => {
+      const row = cautions[place];
+      return row === undefined ? heights.slight : Math.max(heights.slight, cautionRowHeight(row));
+    }),
+    heights.slight,
+  ];
+  if (teams.length === 0) return paintedSizes(above, classRows.headings);
   const heading = Math.max(
     ...[words.class.helpAndWho, words.class.numbersChanged].map((told) => inColumn(told, at.task, 'text heading')),
   );
-  return [
-    ...above,
-    { row: firstBlock, rows: teams.length * blockRows, height: usual },
-    ...teams.flatMap((team, index) => {
-      const first = firstBlock + index * blockRows;
-      const rows = [heading, ...each, closingHeight(team)];
-      return runsOf(rows, first).filter(({ height }) => height !== usual);
-    }),
-  ];
+  const [closing = 0, ...block] = inFewCalls([
+    { height: heights.closing, most: mostRowHeight.any },
+    { height: heading, most: mostRowHeight.any },
+    ...[...lesson.activity.steps, ...exit].map((step) => ({
+      height: Math.max(...teams.map((team) => stepHeight(step, { lesson, team }))),
+      most: mostFor(step),
+      isAdded: mostFor(step) < mostRowHeight.any,
+    })),
+  ]);
+  const blocks = teams.flatMap((team) => [...block, Math.max(closing, closingHeight(team))]);
+  return paintedSizes([...above, ...blocks], classRows.headings);
 }
 
 /** Of a closing row: higher where the team has a task of its own there. */
@@ -93,9 +82,6 @@ export function closingHeight({ givens }: Pick<TeamPlan, 'givens'>): number {
   return Math.min(mostRowHeight.added, Math.max(heights.closing, needed));
 }
 
-/** Calls that a team's own heights may cost, and one for rows that are added together; one more is for its heading row, one for its closing row. */
-const mostRuns = 6;
-
 /** How high a row may be: one that a teacher adds stays low. */
 function mostFor(step: Step): number {
   if (step.kind === 'safety') return mostRowHeight.addedQuestion;
@@ -103,51 +89,67 @@ function mostFor(step: Step): number {
   return isEvidence || isExitStep(step.id) ? mostRowHeight.added : mostRowHeight.any;
 }
 
+interface Row {
+  readonly height: number;
+  readonly most: number;
+  readonly isAdded?: boolean;
+}
+
+/** Calls that the heights of a block may cost, one more for rows that are added together; and what one call less may cost in pixels. */
+const mostCalls = 8;
+const worthOfCall = 20;
+/** A block gets no higher than that to save calls. */
+const highBlock = 1600;
+
 /**
- * Heights of which no more runs than that differ from the most common: rows are made as high as a neighbour where needed,
- * but none higher than it may be, and then there are more runs.
+ * Heights of the rows of a block, closing row of the one above first, so that few calls set them: rows are made as high as
+ * those beside them where a call more than is allowed is saved by it, or a few pixels save one.
  */
-function inFewRuns(rows: readonly { readonly height: number; readonly most: number }[]): readonly number[] {
+function inFewCalls(rows: readonly Row[]): readonly number[] {
   let now = rows.map(({ height }) => height);
-  // Rows that are added have runs of their own, so that the others stay as low as without them.
-  const isAdded = (place: number) => (rows[place]?.most ?? mostRowHeight.any) < mostRowHeight.any;
-  const runsAllowed = mostRuns + rows.filter((_, place) => isAdded(place) && !isAdded(place - 1)).length;
+  // Rows that are added have calls of their own, so that the others stay as low as without them.
+  const isAdded = (place: number) => rows[place]?.isAdded === true;
+  const allowed = mostCalls + rows.filter((_, place) => isAdded(place) && !isAdded(place - 1)).length;
   for (;;) {
-    const usual = mostCommon(now);
-    const runs = runsOf(now, 0);
-    if (runs.filter(({ height }) => height !== usual).length <= runsAllowed) return now;
-    const [cheapest] = runs
-      .slice(1)
-      .map((run, place) => {
-        const above = runs[place] ?? run;
-        const lower = above.height < run.height ? above : run;
-        const height = Math.max(above.height, run.height);
-        return { lower, height, cost: (height - lower.height) * lower.rows };
-      })
-      .filter(({ lower, height }) => rows.slice(lower.row, lower.row + lower.rows).every(({ most }) => height <= most))
-      .sort((one, other) => one.cost - other.cost);
-    if (cheapest === undefined) return now;
-    const { lower, height } = cheapest;
-    now = now.map((one, place) => (place >= lower.row && place < lower.row + lower.rows ? height : one));
+    const calls = callsOf(now);
+    const high = sum(now);
+    const isCheap = (cost: number, saved: number) => cost <= worthOfCall * saved && high + cost <= highBlock;
+    const [best] = raised(now, rows)
+      .map((one) => ({ ...one, cost: sum(one.heights) - high }))
+      // Where calls are few enough only what may turn out cheap is looked at.
+      .filter(({ cost, fewer }) => calls > allowed || isCheap(cost, fewer))
+      .map((one) => ({ ...one, saved: calls - callsOf(one.heights) }))
+      .filter(({ cost, saved }) => saved > 0 && (calls > allowed || isCheap(cost, saved)))
+      .sort((one, other) => one.cost / one.saved - other.cost / other.saved);
+    if (best === undefined) return now;
+    now = [...best.heights];
   }
 }
 
-/** Rows below each other that are alike, in one run each. */
-function runsOf(heights: readonly number[], first: number): readonly RowHeight[] {
-  const runs: RowHeight[] = [];
-  heights.forEach((height, place) => {
-    const last = runs[runs.length - 1];
-    if (last?.height === height) runs[runs.length - 1] = { ...last, rows: last.rows + 1 };
-    else runs.push({ row: first + place, rows: 1, height });
-  });
-  return runs;
+/** What a block costs among others like it. */
+const callsOf = (block: readonly number[]): number =>
+  paintedSizes([...block, ...block]).length - paintedSizes(block).length;
+
+interface Raised {
+  readonly heights: readonly number[];
+  /** By how many runs of one height there are fewer. */
+  readonly fewer: number;
 }
 
-function mostCommon(numbers: readonly number[]): number {
-  const counts = new Map<number, number>();
-  for (const number of numbers) counts.set(number, (counts.get(number) ?? 0) + 1);
-  return [...counts].reduce((best, next) => (next[1] > best[1] ? next : best), [0, 0])[0];
+/** The same with runs of rows below each other as high as the highest of them, where each may be so high. */
+function raised(now: readonly number[], rows: readonly Row[]): readonly Raised[] {
+  const starts = now.flatMap((height, place) => (height === now[place - 1] ? [] : [place]));
+  return starts.flatMap((first, run) =>
+    starts.slice(run + 1).flatMap((_, more): readonly Raised[] => {
+      const end = starts[run + more + 2] ?? now.length;
+      const height = Math.max(...now.slice(first, end));
+      if (rows.slice(first, end).some(({ most }) => most < height)) return [];
+      return [{ heights: now.map((one, place) => (place >= first && place < end ? height : one)), fewer: more + 1 }];
+    }),
+  );
 }
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
 
 /** Height of a step's row for a team: its title, what to do, and the longest of what it is told there. */
 function stepHeight(step: Step, { lesson, team }: { lesson: Lesson; team: TeamPlan }): number {

@@ -26,8 +26,10 @@ export interface ClassNow {
 const manyTries = 3;
 /** Minutes without a new entry after which a team may be stuck (common practice, no source). */
 const quietMinutes = 8;
-/** After so many the class has gone home: its last entry says nothing of now (common practice, no source). */
+/** A last entry so long ago is one of a lesson before (common practice, no source). */
 const goneMinutes = 180;
+/** After so many without an entry of any team the class is over, and nobody is stuck (common practice, no source). */
+export const minutesAfterClass = 20;
 /** Fewer teams than this make no theme for the whole class. */
 const teamsForTheme = 2;
 
@@ -53,10 +55,15 @@ export interface ClassNowInput {
 
 /** Works out whom to talk to first and what to say to everybody. For the teacher's eyes: nothing of it goes into a sheet. */
 export function classNow(input: ClassNowInput): ClassNow {
-  const { reading, absent = [] } = input;
+  const { reading, absent = [], now } = input;
+  const isOver =
+    minutesSince(
+      reading.blocks.flatMap(({ steps }) => steps),
+      now,
+    ) >= minutesAfterClass;
   const concerns = reading.blocks
     .filter(({ key }) => !absent.includes(key))
-    .map((block) => ({ block, concern: concernOf(block, input) }))
+    .map((block) => ({ block, concern: concernOf(block, { ...input, isOver }) }))
     .filter((entry): entry is { block: BlockReading; concern: Concern } => entry.concern !== undefined);
   concerns.sort(({ concern: one }, { concern: other }) => one.rank - other.rank || other.weight - one.weight);
   return {
@@ -95,7 +102,7 @@ const isWrong = ({ check, entry }: StepReading): boolean => check === 'not yet' 
 /** Why to go to a team; before the reason itself stands the first row that is not right, whatever else is true of it. */
 function concernOf(
   block: BlockReading,
-  { titles, told, ticked = [], badGivens, extension, now }: ClassNowInput,
+  { titles, told, ticked = [], badGivens, extension, now, isOver }: ClassNowInput & { readonly isOver: boolean },
 ): Concern | undefined {
   const { classNow: say } = words;
   const title = (step: string) => titles.get(step) ?? step;
@@ -143,12 +150,17 @@ function concernOf(
   if (tried !== undefined && tried.tries >= manyTries && tried.entry !== '') {
     return concern(ranks.manyTries, tried.tries, say.manyTries({ step: title(tried.step), tries: tried.tries }));
   }
-  const last = block.steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry ?? 0), 0);
-  const minutes = Math.floor((now - last) / minuteMs);
-  if (last > 0 && minutes >= quietMinutes && minutes < goneMinutes)
+  const minutes = minutesSince(block.steps, now);
+  if (!isOver && minutes >= quietMinutes && minutes < goneMinutes)
     return concern(ranks.quiet, minutes, say.quiet(minutes), first ?? next);
   const wrong = open.find(isWrong);
   return wrong === undefined ? undefined : concern(ranks.notYet, wrong.tries, '', first ?? wrong);
+}
+
+/** Whole minutes since the last entry in these rows; without end where there is none. */
+function minutesSince(steps: readonly StepReading[], now: number): number {
+  const last = steps.reduce((latest, { lastEntry }) => Math.max(latest, lastEntry ?? 0), 0);
+  return last === 0 ? Number.POSITIVE_INFINITY : Math.floor((now - last) / minuteMs);
 }
 
 /** A row that is not right, and the slip in it where one is known. */

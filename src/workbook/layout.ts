@@ -66,7 +66,7 @@ const spareTeamLines = 60;
 export const teamLinesFor = (teamCount: number): number =>
   Math.max(300, Math.ceil((teamCount + spareTeamLines) / 100) * 100);
 
-/** In Prepare: whether the list is up to the Plan, the Plan as one text now, and as it was when the list was written. */
+/** In Prepare: whether the list is up to the Plan, the Plan as one text now, and below it as it was when the list was written. */
 export const prepareCells = {
   freshness: { row: 2, column: 1 },
   planNow: { row: 1, column: 8 },

@@ -28,6 +28,7 @@ import {
   planColumns,
 } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
+import { paintedSizes } from './paintedSizes.ts';
 import { type HelpLines, ownHintsArea } from './planHelpSheet.ts';
 import { columnLetters, fixed, fixedArea, literal, literalLines, onSheet } from './reference.ts';
 import { stateWords } from './stateWords.ts';
@@ -357,13 +358,15 @@ export function planClassSheet({
     activity: lesson.activity.id,
     rowCount,
     columnCount,
-    columnWidths: [...classWidths, ...Array.from({ length: columnCount - classWidths.length }, () => markWidth)],
+    columnWidths: paintedSizes([
+      ...classWidths,
+      ...Array.from({ length: columnCount - classWidths.length }, () => markWidth),
+    ]),
     rowHeights: classHeights({
       lesson,
       exit,
       className,
       teams,
-      firstBlock,
       cautionsRow,
       caution,
       last: cautions.last,

@@ -3,6 +3,7 @@ import type { CellValue } from '../measurement/cellValue.ts';
 import { cellText } from './cellText.ts';
 import { helpRows } from './layout.ts';
 import type { Lesson, SheetNames } from './lesson.ts';
+import { paintedSizes } from './paintedSizes.ts';
 import { words } from './words.ts';
 import { type Area, type SheetPlan, text } from './workbook.ts';
 
@@ -63,7 +64,7 @@ export function planHelpSheet(
     role: { kind: 'help' },
     rowCount: headingRow + lines.length + spareLines,
     columnCount: columns.link,
-    columnWidths: [160, 50, 420, 240],
+    columnWidths: paintedSizes([160, 50, 420, 240]),
     hiddenColumns: undefined,
     frozenRows: 1,
     frozenColumns: 0,

@@ -1,3 +1,4 @@
+import { paintedSizes } from './paintedSizes.ts';
 import { words } from './words.ts';
 import { type SheetPlan, text } from './workbook.ts';
 
@@ -20,7 +21,7 @@ export function planKeySheet({
     role: { kind: 'key', className: name },
     rowCount: lines.length,
     columnCount: width,
-    columnWidths: [110, 110, 180, 100, 60, 300],
+    columnWidths: paintedSizes([110, 110, 180, 100, 60, 300]),
     hiddenColumns: undefined,
     frozenRows: 2,
     frozenColumns: 0,

@@ -4,6 +4,7 @@ import { settingNames } from '../lab/lesson/setup.ts';
 import { ownHelpGiven, showExitGiven, teamColumns } from '../lab/lesson/teamColumns.ts';
 import { layoutVersion, planColumns, planRows, teamLinesFor } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
+import { paintedSizes } from './paintedSizes.ts';
 import { settingOptions } from './settingOptions.ts';
 import { words } from './words.ts';
 import { type CellContent, type Choice, type LookArea, type SheetPlan, text } from './workbook.ts';
@@ -168,7 +169,7 @@ export function planPlanSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     role: { kind: 'plan' },
     rowCount: headingRow + teamLinesFor(lesson.teams.length),
     columnCount,
-    columnWidths: [210, 170, 130, ...Array.from({ length: columnCount - 3 }, () => 100)],
+    columnWidths: paintedSizes([210, 170, 130, ...Array.from({ length: columnCount - 3 }, () => 100)]),
     hiddenColumns: undefined,
     frozenRows: 1,
     frozenColumns: 0,

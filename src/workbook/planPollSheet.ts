@@ -2,6 +2,7 @@ import { pollTexts } from '../lab/texts/poll.ts';
 import { native } from './formula.ts';
 import { pollColumns as at, layoutVersion, pollMarker, pollRows } from './layout.ts';
 import type { Lesson, SheetNames } from './lesson.ts';
+import { paintedSizes } from './paintedSizes.ts';
 import { columnLetters, fixed, fixedBelow } from './reference.ts';
 import { words } from './words.ts';
 import { type Area, type CellContent, computed, type SheetPlan, text } from './workbook.ts';
@@ -42,7 +43,7 @@ export function planPollSheet(lesson: Lesson, names: SheetNames): SheetPlan {
     role: { kind: 'poll' },
     rowCount: pollRows.firstAnswer + answerRows - 1,
     columnCount: at.marker + 1,
-    columnWidths: [44, 90, 120, 110, ...statements.map(() => 130), 300, 20, 20, 20],
+    columnWidths: paintedSizes([44, 90, 120, 120, ...statements.map(() => 130), 300]),
     hiddenColumns: { column: at.marker - 1, count: 3 },
     frozenRows: 1,
     frozenColumns: 0,

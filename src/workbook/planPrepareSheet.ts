@@ -7,6 +7,7 @@ import { preparationTexts } from '../lab/texts/preparation.ts';
 import { native } from './formula.ts';
 import { planColumns, prepareCells } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
+import { paintedSizes } from './paintedSizes.ts';
 import { fixed, fixedArea, literal, onSheet } from './reference.ts';
 import { words } from './words.ts';
 import { blank, type CellContent, computed, type SheetPlan, text } from './workbook.ts';
@@ -58,7 +59,7 @@ export function planPrepareSheet(
     role: { kind: 'prepare' },
     rowCount: headingRow + lineCount,
     columnCount: columns.hidden,
-    columnWidths: [120, 230, 70, 80, 80, 560, 28, 28],
+    columnWidths: paintedSizes([120, 230, 80, 80, 80, 560, 28, 28]),
     hiddenColumns: { column: columns.hidden, count: 1 },
     frozenRows: 1,
     frozenColumns: 0,

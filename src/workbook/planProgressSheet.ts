@@ -6,6 +6,7 @@ import { cellText } from './cellText.ts';
 import { native } from './formula.ts';
 import { classColumns, planColumns } from './layout.ts';
 import type { Lesson, PlanPlaces, SheetNames } from './lesson.ts';
+import { paintedSizes } from './paintedSizes.ts';
 import { rowName, rowNameColumnOf } from './planClassSheet.ts';
 import { columnLetters, fixed, fixedArea, literal, onSheet, wholeColumn } from './reference.ts';
 import { words } from './words.ts';
@@ -204,15 +205,13 @@ export function planProgressSheet({ classes, keysAt = 0, ...own }: ProgressInput
     role: { kind: 'progress' },
     rowCount: Math.max(row - 1, firstTable, shownAs.length),
     columnCount: keyColumn + 2,
-    columnWidths: [
+    columnWidths: paintedSizes([
       130,
       Math.max(130, 16 + 12 * stepCount),
       70,
       ...Array.from({ length: stepCount }, () => 92),
       28,
-      28,
-      28,
-    ],
+    ]),
     hiddenColumns: { column: keyColumn + 1, count: 2 },
     frozenRows: 1,
     frozenColumns: 1,

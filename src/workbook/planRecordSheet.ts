@@ -1,5 +1,6 @@
 import { recordFields } from '../lab/record/recordEntry.ts';
 import { recordWords } from '../lab/texts/record.ts';
+import { paintedSizes } from './paintedSizes.ts';
 import { words } from './words.ts';
 import { type SheetPlan, text } from './workbook.ts';
 
@@ -17,7 +18,7 @@ export function planRecordSheet(): SheetPlan {
     role: { kind: 'record' },
     rowCount: headingRow + recordLines,
     columnCount: recordFields.length,
-    columnWidths: [100, 110, 150, 220, 120, 100, 200, 300, 200, 200, 260, 170, 200],
+    columnWidths: paintedSizes([100, 110, 150, 220, 120, 100, 200, 300, 200, 200, 260, 170, 200]),
     hiddenColumns: undefined,
     frozenRows: headingRow,
     frozenColumns: 2,

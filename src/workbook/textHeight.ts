@@ -16,7 +16,7 @@ const around = { across: 13, down: 9 } as const;
  */
 const widths: readonly (readonly [hundredths: number, letters: string])[] = [
   [25, 'ijl'],
-  [28, '’ ,.:;I'],
+  [28, '’ \u00a0,.:;I'],
   [30, "!·'"],
   [34, 't`f|'],
   [40, '()[]r{}/'],

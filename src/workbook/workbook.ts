@@ -96,11 +96,11 @@ interface Identity {
   readonly rows: readonly (readonly string[])[];
 }
 
-/** Rows of one height in pixels. What is in them does not make them grow. */
-export interface RowHeight {
-  readonly row: number;
-  readonly rows: number;
-  readonly height: number;
+/** Rows or columns next to each other of one size in pixels. What is in them does not make them grow. */
+export interface SizedRun {
+  readonly from: number;
+  readonly count: number;
+  readonly size: number;
 }
 
 /**
@@ -121,9 +121,10 @@ export interface SheetPlan {
   readonly activity?: string;
   readonly rowCount: number;
   readonly columnCount: number;
-  readonly columnWidths: readonly number[];
+  /** Later runs over earlier ones; columns that are not named have the host's own width. */
+  readonly columnWidths: readonly SizedRun[];
   /** Fixed heights, later runs over earlier ones; rows that are not named grow with what is in them. */
-  readonly rowHeights?: readonly RowHeight[];
+  readonly rowHeights?: readonly SizedRun[];
   readonly hiddenColumns: { readonly column: number; readonly count: number } | undefined;
   readonly frozenRows: number;
   readonly frozenColumns: number;

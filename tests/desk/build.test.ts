@@ -67,10 +67,9 @@ describe('a first build', () => {
       [1, 7, label.help],
       [3, 7, fern],
       [4, 7, moss],
-      [5, 7, label.progress],
       [7, 7, label.poll],
     ]);
-    expect(states.map(({ finished }) => finished)).toEqual([false, false, false, false, true]);
+    expect(states.map(({ finished }) => finished)).toEqual([false, false, false, true]);
     expect(roles(fresh)).toEqual(['plan', 'help', 'prepare', fern, moss, 'progress', 'poll']);
     expect(fresh.names()).toEqual(sheetNames);
   });
@@ -101,13 +100,13 @@ describe('a first build', () => {
   });
   it('reads only the Plan between two sheets, and everything that views are made from at the end', () => {
     const kinds = applied(built).map(({ read }) => read.kinds);
-    expect(kinds).toEqual([...Array.from({ length: 4 }, () => ['plan']), allKinds]);
+    expect(kinds).toEqual([...Array.from({ length: 3 }, () => ['plan']), allKinds]);
   });
   it('says what each sheet was worked out from', () => {
     const plan = built.sheetCalled(words.plan.sheet).id;
     expect(applied(built).map(({ seen }) => seen.map(({ id }) => id))).toEqual([
       [],
-      ...Array.from({ length: 4 }, () => [plan]),
+      ...Array.from({ length: 3 }, () => [plan]),
     ]);
   });
   it('gives each team a line of the Plan with a key of its own', () => {

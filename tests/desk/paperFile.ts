@@ -83,13 +83,14 @@ export function paperFile(given: Partial<PaperState> = {}) {
       tag?.kind === 'class' ? cells.map((line) => [line[at.key - 1] ?? '', line[at.step - 1] ?? '']) : cells,
       tag?.state === 'away',
     ]);
-  const reading = ({ kinds, ids = [] }: ReadWish): BookReading => {
+  const reading = ({ kinds, ids = [], brief = false }: ReadWish): BookReading => {
     const { sheets, ...rest } = state;
+    const { now, note } = rest;
     const isRead = ({ id, tag, kept }: PaperSheet) =>
       !kept && tag !== null && ((kinds.includes(tag.kind) && tag.state !== 'away') || ids.includes(id));
     return {
-      ...rest,
-      sheets: sheets.map(({ id, name, tag, kept }) => ({ id, name, tag, kept })),
+      ...(brief ? { now, note } : rest),
+      sheets: sheets.map(({ id, name, tag, kept }) => ({ id, name: brief && tag === null ? '' : name, tag, kept })),
       read: sheets.filter(isRead).map((sheet) => ({
         id: sheet.id,
         cells: sheet.cells.map((line) => [...line]),
@@ -278,6 +279,7 @@ export function paperFile(given: Partial<PaperState> = {}) {
     switch (one.call) {
       case 'applySheet': {
         const { sheet, made } = apply(one.wish);
+        if (made && one.wish.also?.length && sheet.name !== one.wish.plan.name) return changed;
         const others = (one.wish.also ?? []).map(apply);
         const isMade = made || others.some((other) => other.made);
         touch(one.wish, isMade);

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { type DeskArguments, type DeskCall, workFor } from '../../src/desk/acts.ts';
+import type { File } from '../../src/desk/file/look.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { deskSheetName } from '../../src/workbook/scratchSheet.ts';
-import { answerOf, buildSample, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSample, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
 import { setup } from './setup.ts';
 
@@ -21,6 +23,14 @@ const type = (host: StandIn, at: { sheet: string; key: string; step: string }, t
   typeIn(host, { sheet: at.sheet, cells: [[stepRow(host, at), 3, text]] });
 const check = (host: StandIn, at: { sheet: string; key: string; step: string }) =>
   valueAt(host, { sheet: at.sheet, row: stepRow(host, at), column: 5 });
+
+/** One page that stays open over all steps of a build. */
+function pageOn(host: StandIn) {
+  const page: File = { book: undefined };
+  const ask = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>) =>
+    run(host, workFor(page, name, about));
+  return { page, ask };
+}
 
 /** Built once, for tests of what comes after: each opens the file as it was left. */
 let built: string | undefined;
@@ -179,6 +189,22 @@ describe('a build', () => {
     expect(check(host, { ...otter, key: 'c1-t1' })).toBe('blank');
   });
 
+  it('names a class in Progress as its sheet is called, also where somebody has taken the name meanwhile', () => {
+    const host = open();
+    const { ask } = pageOn(host);
+    let state = answerOf(ask('startBuild', setup));
+    while (state.label !== 'Moss class') state = answerOf(ask('continueBuild'));
+    const theirs = host.book.addSheet('Moss class', 0);
+    typeIn(host, { sheet: 'Moss class', seat: 'teacher', cells: [[1, 1, 'Who has the keys']] });
+    while (!state.finished) state = answerOf(ask('continueBuild'));
+    expect(names(host).filter((name) => name.startsWith('Moss'))).toEqual(['Moss class', 'Moss class 2']);
+    expect(sheetState(host, 'Moss class').id).toBe(theirs.id);
+    const progress = workbookText(host)
+      .split('\n\n')
+      .find((text) => text.includes('"name":"Progress"'));
+    expect(progress).toContain("'Moss class 2'!");
+    expect(progress).not.toContain("'Moss class'!");
+  });
   it('finds its sheets after they were renamed', () => {
     const host = openBuilt();
     host.book.renameSheet(sheetState(host, 'Fern class'), 'Monday');
@@ -216,6 +242,14 @@ describe('building again with other teams', () => {
     expect(valueAt(host, { sheet: 'Fern class', row: 9, column: 1 })).toBe('Late');
   });
 
+  it('leaves a sheet that the owner has closed to others closed to them', () => {
+    const host = openBuilt();
+    const [protection] = sheetState(host, 'Fern class').protections;
+    if (protection !== undefined) protection.warningOnly = false;
+    buildSetup(host, withTeams(['Otter', 'Heron', 'Wren']));
+    expect(sheetState(host, 'Fern class').protections).toMatchObject([{ warningOnly: false }]);
+    expect(stepRow(host, { ...otter, key: keyOf(host, 'Fern class', 'Wren') })).toBeGreaterThan(0);
+  });
   it('makes a new sheet when a team goes, copies entries by team and step, and keeps the old one', () => {
     const host = openBuilt();
     const { otter: gone, heron } = withKeys(host);
@@ -233,6 +267,16 @@ describe('building again with other teams', () => {
     expect(() => stepRow(host, gone)).toThrow();
   });
 
+  it('knows after every step what each sheet is called', () => {
+    const host = openBuilt();
+    host.book.addSheet('Roster', 0);
+    const { page, ask } = pageOn(host);
+    const known = () => page.book?.sheets.map(({ name }) => name);
+    let state = answerOf(ask('startBuild', withTeams(['Otter']), { names: 'other', setAside: true }));
+    for (; !state.finished; state = answerOf(ask('continueBuild')))
+      expect(known()).toEqual(host.book.sheets.map(({ name }) => name));
+    expect(known()?.filter((name) => name.startsWith('Fern class'))).toHaveLength(2);
+  });
   it('makes a new sheet where somebody has put in a row, and loses nothing', () => {
     const host = openBuilt();
     const { otter: team, heron } = withKeys(host);

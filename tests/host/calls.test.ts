@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { type DeskAnswer, type DeskArguments, type DeskCall, workFor } from '../../src/desk/acts.ts';
 import type { File } from '../../src/desk/file/look.ts';
-import { callNames, type Outcome } from '../../src/host/calls.ts';
+import { type BookReading, callNames, type Outcome } from '../../src/host/calls.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { layoutVersion } from '../../src/workbook/layout.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
@@ -60,6 +60,26 @@ describe('the nine calls', () => {
       expect(workbookText(host)).toBe(before);
     },
   );
+  it('reads of the file as a whole only where that is asked, and then names only what is its own', () => {
+    host.book.addSheet('Roster', 0);
+    const reading = (brief: boolean) => {
+      const outcome = host.run('teacher', 'readBook', [layoutVersion, { kinds: ['plan'], brief }]);
+      return (outcome as { readonly value: BookReading }).value;
+    };
+    const [whole, brief] = [reading(false), reading(true)];
+    expect(Object.keys(whole).filter((key) => !(key in brief))).toEqual([
+      'fileName',
+      'decimalMark',
+      'timeZone',
+      'today',
+      'clock',
+      'activeSheet',
+      'emptySheet',
+    ]);
+    expect(brief.read).toEqual(whole.read);
+    expect(brief.sheets).toEqual(whole.sheets.map((one) => (one.tag === null ? { ...one, name: '' } : one)));
+    expect(brief.sheets.map(({ name }) => name)).toContain('Fern class');
+  });
   it('writes no formula into a cell, and only into sheets that were built here', () => {
     const { id } = sheetState(host, 'Plan');
     const own = host.book.addSheet('Roster', 0);

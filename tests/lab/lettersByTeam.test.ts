@@ -58,7 +58,7 @@ function lettersOfText(
   return new Map(
     items.map(({ id, text: words }) => {
       const found = new RegExp(
-        `(?:^|[\\n ])([a-j])\\) ${plain(words, givens).replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?=$|\\n| ·)`,
+        `(?:^|[\\n ])([a-j])\\)[ \u00a0]${plain(words, givens).replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?=$|\\n| ·)`,
       ).exec(text);
       if (found === null) throw new Error(`${id} is not in: ${text}`);
       return [id, found[1] ?? ''];

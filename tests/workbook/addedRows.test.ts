@@ -61,7 +61,7 @@ function heightsOf(lesson: Lesson): Readonly<Record<string, number>> {
   identity.rows.forEach(([key, step = ''], place) => {
     const row = identity.firstRow + place;
     if (key !== 'c1-t1' || step === '') return;
-    for (const one of rowHeights) if (row >= one.row && row < one.row + one.rows) heights[step] = one.height;
+    for (const one of rowHeights) if (row >= one.from && row < one.from + one.count) heights[step] = one.size;
   });
   return heights;
 }

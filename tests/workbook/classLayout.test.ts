@@ -18,13 +18,10 @@ import { heightOf } from '../../src/workbook/textHeight.ts';
 import { words } from '../../src/workbook/words.ts';
 import type { SheetPlan } from '../../src/workbook/workbook.ts';
 import { lesson, setup, teams } from './lesson.ts';
+import { sizesOf } from './sizesOf.ts';
 
-/** Heights of the rows of a plan, from the first on; the last run that names a row wins. */
-function heightsOf({ rowHeights = [], rowCount }: SheetPlan): readonly number[] {
-  const heights: number[] = Array.from({ length: rowCount }, () => 0);
-  for (const { row, rows, height } of rowHeights) heights.fill(height, row - 1, row - 1 + rows);
-  return heights;
-}
+/** Heights of the rows of a plan, from the first on. */
+const heightsOf = ({ rowHeights = [], rowCount }: SheetPlan): readonly number[] => sizesOf(rowHeights, rowCount);
 
 const plannedFor = (one: Lesson): SheetPlan =>
   planClassSheet({
@@ -56,7 +53,8 @@ const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) 
 describe('the columns of a class sheet', () => {
   it('stand beside each other on a laptop of 1366 px, row numbers and scroll bar included', () => {
     expect(sum(classWidths.slice(0, at.who)) + 46 + 15).toBeLessThanOrEqual(1366 - 24);
-    expect(plannedFor(lesson).columnWidths.slice(0, at.lastEntry)).toEqual([...classWidths]);
+    const { columnWidths } = plannedFor(lesson);
+    expect(sizesOf(columnWidths, at.lastEntry)).toEqual([...classWidths]);
   });
   it('have headings that stay in view, above every team', () => {
     const plan = plannedFor(lesson);
@@ -143,7 +141,7 @@ describe('the heights of its rows', () => {
     const one = lessonOf(id);
     const plan = plannedFor(one);
     const firstBlock = plan.identity.rows.findIndex(([key, step]) => key === 'c1-t1' && step === '') + 1;
-    const own = (plan.rowHeights ?? []).filter(({ row }) => row >= firstBlock);
+    const own = (plan.rowHeights ?? []).filter(({ from, count }) => from + count > firstBlock);
     // One run for all rows of all teams, then what differs.
     expect((own.length - 1) / one.teams.length).toBeLessThanOrEqual(8);
     const height = one.activity.steps.length + 2;

@@ -93,6 +93,16 @@ describe('classNow', () => {
     );
     expect(found.talkFirst.map(({ team }) => team)).toEqual(['Five', 'Three', 'Twenty', 'Ten']);
   });
+  it('does not speak of silence once no team has typed for as long as a class takes to be over', () => {
+    const last = (minutes: number) => step('a', { check: 'on target', lastEntry: now - minutes * minute });
+    const quiet = [{ team: 'Otter', reason: expect.stringContaining('Nothing new for 25 minutes.') }];
+    expect(seen(block('Otter', last(25), step('b')), block('Heron', last(19), step('b'))).talkFirst).toEqual([
+      ...quiet,
+      { team: 'Heron', reason: expect.stringContaining('Nothing new for 19 minutes.') },
+    ]);
+    expect(seen(block('Otter', last(25), step('b')), block('Heron', last(2), step('b'))).talkFirst).toEqual(quiet);
+    expect(seen(block('Otter', last(25), step('b')), block('Heron', last(20), step('b'))).talkFirst).toEqual([]);
+  });
   it('does not speak of silence since a lesson before', () => {
     const days = (before: number) => step('a', { check: 'on target', lastEntry: now - before * 24 * 60 * minute });
     expect(seen(block('Otter', days(7), step('b')), block('Heron', days(1), step('b', wrong))).talkFirst).toEqual([

@@ -1,5 +1,6 @@
 import { areaName, columnLetters } from '../../src/workbook/reference.ts';
 import type { Block, CellContent, SheetPlan, WorkbookPlan } from '../../src/workbook/workbook.ts';
+import { sizesOf } from './sizesOf.ts';
 
 const shown = (content: CellContent): string => {
   switch (content.kind) {
@@ -29,7 +30,7 @@ function sheetLines(sheet: SheetPlan): string[] {
   const { role, frozenRows, frozenColumns, hiddenColumns } = sheet;
   return [
     `sheet “${sheet.name}”: ${role.kind}${role.className === undefined ? '' : ` of ${role.className}`}`,
-    `  ${sheet.rowCount} rows, widths ${sheet.columnWidths.join(' ')}, frozen ${frozenRows} rows ${frozenColumns} columns, hidden ${
+    `  ${sheet.rowCount} rows, widths ${sizesOf(sheet.columnWidths, sheet.columnCount).join(' ')}, frozen ${frozenRows} rows ${frozenColumns} columns, hidden ${
       hiddenColumns === undefined ? 'none' : `${hiddenColumns.count} from ${columnLetters(hiddenColumns.column)}`
     }`,
     `  people write in ${areas(sheet.writable)}`,

@@ -53,7 +53,7 @@ export function* beginBuild(file: File, found: Book, wish: BuildWish): Work<Outc
     ...tabNow(awake, there),
     replace: replacesPlan,
     seen: seenOf(there, ...plansLeft(found, wish)),
-    read: { kinds: ['plan'] },
+    read: { kinds: ['plan'], brief: true },
     note: {
       was: whole.note,
       before: JSON.stringify(note),

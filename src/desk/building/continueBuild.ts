@@ -1,4 +1,4 @@
-import type { ApplyWish, LastTouch, SheetKind, SheetWish, StepReading } from '../../host/calls.ts';
+import type { ApplyWish, LastTouch, ReadWish, SheetKind, SheetWish, StepReading } from '../../host/calls.ts';
 import { teamsOf } from '../../workbook/planWorkbook.ts';
 import type { SheetPlan, SheetRole } from '../../workbook/workbook.ts';
 import { ask, type Work } from '../file/ask.ts';
@@ -117,10 +117,7 @@ function* leave(
 /** Sheets that are small: they are written in one go, since each call to the script takes a second by itself. */
 const small: readonly SheetKind[] = ['help', 'prepare', 'progress', 'poll'];
 
-/**
- * The sheet that is next and the small ones behind it. Behind a class only where its sheet stands and keeps its name, since
- * formulas name it.
- */
+/** The sheet that is next and the small ones behind it, unless its tab gets another name in this step: formulas name it. */
 function tasksOfStep({ tasks, done: built, wish }: BuildNote, staysNamed: boolean): readonly BuildTask[] {
   const [first, ...later] = tasks.slice(built);
   if (first === undefined) return [];
@@ -142,8 +139,7 @@ function* buildSheets(file: File, { book, note, task }: Step): Work<Outcome<Buil
   // A class that was removed from the Plan meanwhile keeps the sheet it has.
   if (isClass && className === undefined) return done(stepped(file, { book, note, made: false, steps: 1 }));
   const renaming = tabNow(book, sheetInUse(book, task.role), className);
-  const staysNamed = renaming.tab === undefined && (!isClass || sheetInUse(book, task.role) !== undefined);
-  const tasks = tasksOfStep(note, staysNamed);
+  const tasks = tasksOfStep(note, renaming.tab === undefined);
   const [first, ...also] = tasks.map((one) => sheetWish({ book, note, task: one, lesson, places: reading.places }));
   if (first === undefined) return done(stateOf(note));
   const willMake = tasks.some(({ role }) => sheetInUse(book, role) === undefined);
@@ -180,7 +176,8 @@ function sheetWish({
 const isLast = ({ tasks, done: built }: BuildNote, steps: number): boolean => built + steps >= tasks.length;
 
 /** Between two steps only the Plan is needed anew; at the end everything that views are made from. */
-const readAfter = (note: BuildNote, steps: number) => (isLast(note, steps) ? allKinds : (['plan'] as const));
+const readAfter = (note: BuildNote, steps: number): ReadWish =>
+  isLast(note, steps) ? { kinds: allKinds } : { kinds: ['plan'], brief: true };
 
 interface StepTaken {
   readonly book: Book;
@@ -200,7 +197,7 @@ const noteAfter = ({ note, made, steps }: StepTaken): BuildNote => ({
 /** What goes with every step: what is read afterwards, and how far the build has come then. */
 function closing(step: StepTaken): Pick<ApplyWish, 'read' | 'note' | 'last'> {
   const { book, note, steps } = step;
-  const read = { kinds: readAfter(note, steps) };
+  const read = readAfter(note, steps);
   return isLast(note, steps)
     ? { read, last: lastTouch(book, note) }
     : { read, note: { after: JSON.stringify(noteAfter(step)) } };
@@ -240,7 +237,7 @@ function stepped(file: File, step: StepTaken): BuildState {
 
 /** What the script answered to a step: what it has read, how far the build is, and what was typed too late. */
 function taken(file: File, { reading, late }: StepReading, step: StepTaken): BuildState {
-  noted(file, reading, readAfter(step.note, step.steps));
+  noted(file, reading, readAfter(step.note, step.steps).kinds);
   const state = stepped(file, step);
   if (late === undefined) return state;
   return { ...state, late: [deskWords.late(late), ...(state.late === undefined ? [] : [state.late])].join(' ') };

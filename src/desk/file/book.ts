@@ -1,4 +1,4 @@
-import type { BookReading, CellSent, SheetKind, SheetListed, SheetRead } from '../../host/calls.ts';
+import type { BookReading, CellSent, FileRead, SheetKind, SheetListed, SheetRead } from '../../host/calls.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 
 export type Cells = readonly (readonly CellValue[])[];
@@ -11,7 +11,7 @@ export interface BookSheet extends SheetListed {
 }
 
 /** What was read of a file, as a value: the list of its sheets, and the cells of those that were asked for so far. */
-export interface Book extends Omit<BookReading, 'sheets' | 'read'> {
+export interface Book extends FileRead, Omit<BookReading, keyof FileRead | 'sheets' | 'read'> {
   readonly sheets: readonly BookSheet[];
   /** Kinds whose sheets were read. */
   readonly kinds: readonly SheetKind[];
@@ -23,18 +23,23 @@ export interface Book extends Omit<BookReading, 'sheets' | 'read'> {
 
 const cellOf = (sent: CellSent): CellValue => (typeof sent === 'object' ? new Date(sent.date) : sent);
 
-/** A new reading over what was read before: sheets that it does not hold keep the cells they had. */
+/**
+ * A new reading over what was read before: sheets that it does not hold keep the cells they had, and a brief one leaves what
+ * is known of the file. Whoever asks for a brief one has read the file.
+ */
 export function bookAfter(before: Book | undefined, reading: BookReading, kinds: readonly SheetKind[]): Book {
   const { sheets, read, ...rest } = reading;
-  const withCells = (listed: SheetListed): BookSheet => {
+  const withCells = (said: SheetListed): BookSheet => {
+    const earlier = before?.sheets.find(({ id }) => id === said.id);
+    const listed = said.name === '' ? { ...said, name: earlier?.name ?? '' } : said;
     const found: SheetRead | undefined = read.find(({ id }) => id === listed.id);
     if (found !== undefined) {
       const { mark, formulaEntries } = found;
       return { ...listed, mark, formulaEntries, cells: found.cells.map((line) => line.map(cellOf)) };
     }
-    const earlier = before?.sheets.find(({ id }) => id === listed.id);
     if (earlier?.cells === undefined || earlier.mark === undefined) return listed;
     return { ...listed, cells: earlier.cells, mark: earlier.mark, formulaEntries: earlier.formulaEntries ?? [] };
   };
-  return { ...rest, sheets: sheets.map(withCells), kinds: [...new Set([...(before?.kinds ?? []), ...kinds])] };
+  const book = { ...before, ...rest, sheets: sheets.map(withCells) } as Book;
+  return { ...book, kinds: [...new Set([...(before?.kinds ?? []), ...kinds])] };
 }

@@ -1,5 +1,6 @@
 import { classFacts } from '../../lab/record/classFacts.ts';
 import { closedRow } from '../../lab/texts/feedback.ts';
+import { minutesAfterClass } from '../../workbook/classNow.ts';
 import { rowFor } from '../../workbook/readRecordSheet.ts';
 import type { Book } from '../file/book.ts';
 import { lessonsInUse } from '../lesson/lessonsInFile.ts';
@@ -31,11 +32,8 @@ export function recordView(book: Book): Outcome<RecordView> {
   return done({ day: book.today, classes });
 }
 
-/** A class whose last entry is so long ago has gone: before that its teacher has other things to do. */
-const minutesAfterClass = 20;
-
 /**
- * Classes that have entries of today, have gone, and have no row of today for that lesson; and in how many minutes the
+ * Classes that have entries of today, are over (before that their teacher has other things to do), and have no row of today for that lesson; and in how many minutes the
  * next of them joins, where one is still at work.
  */
 export function recordDue(book: Book): Outcome<RecordDueView> {

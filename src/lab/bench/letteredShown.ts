@@ -6,6 +6,9 @@ import { procedureByName } from './procedures.ts';
 import { questionByName } from './questions.ts';
 import { safetyLetters, safetyQuestion } from './safetyQuestion.ts';
 
+/** A space at which no line ends, so that a letter stays with what it stands for. */
+const held = '\u00a0';
+
 /** A step that is answered with letters, as far as its row needs it. */
 type LetteredStep =
   | Pick<OrderedStep, 'kind' | 'id' | 'procedure'>
@@ -33,7 +36,10 @@ export function letteredShown(step: LetteredStep, key = ''): readonly Shown[] {
   const actions = orderedActions(step.procedure, whose);
   return joined([
     orderTexts.asked,
-    ...actions.flatMap<Shown>(({ letter, item }, place) => [`${place === 0 ? ' ' : ' · '}${letter}) `, ...item.text]),
+    ...actions.flatMap<Shown>(({ letter, item }, place) => [
+      `${place === 0 ? ' ' : ' · '}${letter})${held}`,
+      ...item.text,
+    ]),
     `\n${procedureByName(step.procedure).leftovers}`,
   ]);
 }

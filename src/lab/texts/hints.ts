@@ -23,7 +23,7 @@ export const quantityHints: Readonly<Record<QuantityName, HintTexts>> = {
   'molar mass': {
     idea: 'A molar mass is the mass of one mole of the whole formula, so each atom in it counts.',
     relation:
-      'Add up atomic weight × number of atoms. A number after a bracket counts for everything in it; one after a dot, for the whole part.',
+      'Add up atomic weight × number of atoms. A number after a bracket counts for all in it; one after a dot, for the whole part.',
     setUp: ['Replace each symbol with its atomic weight: ', { given: atomsShown }, ' = ?'],
   },
   'moles of solute': {

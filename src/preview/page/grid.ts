@@ -125,12 +125,13 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
     const alone = cell.clip || cell.options || cell.align === 'right' || cell.align === 'center';
     if (alone || mergeAt(of, place)) return room;
     let free = true;
+    let ended = false;
     let heldRoom = 0;
     for (let column = place.column + 1; column <= lastColumn; column += 1) {
       // Text ends at a gap: beyond hidden columns it would seem to belong to others.
       if (of.hiddenColumns.includes(column)) {
-        free = false;
-        break;
+        ended = true;
+        continue;
       }
       const next = { row: place.row, column };
       const neighbour = cellAt(of, next);
@@ -138,6 +139,7 @@ export function createGrid(container: HTMLElement, events: GridEvents): Grid {
         free = false;
         break;
       }
+      if (ended) continue;
       room += widthOf(of, column);
       if (column <= of.frozenColumns) heldRoom += widthOf(of, column);
     }

@@ -411,11 +411,15 @@ describe('the grid', () => {
       {
         name: 'Narrow',
         columns: 8,
-        view: { columnWidths: [100, 28, 28, 100, 100, 100, 100, 100], hiddenColumns: [3] },
+        view: { columnWidths: [100, 28, 28, 100, 100, 100, 100, 100], hiddenColumns: [3], frozenColumns: 1 },
         cells: {
           '2,2': { text: 'moles of solute' },
           '3,4': { text: 'a note kept to its own cell', clip: true },
           '2,4': { text: 'a note that runs on over the next columns' },
+          '5,1': { text: 'what this table is for' },
+          '5,3': { text: 'for the script' },
+          '6,1': { text: 'what this column is for' },
+          '6,4': { text: 'a word' },
         },
       },
     ]);
@@ -429,6 +433,9 @@ describe('the grid', () => {
     expect(await right('[data-cell=B2] .text')).toBeLessThanOrEqual(await right('[data-cell=B2]'));
     expect(await right('[data-cell=D2] .text')).toBeGreaterThan(await right('[data-cell=D2]'));
     expect(await right('[data-cell=D3] .text')).toBeLessThanOrEqual(await right('[data-cell=D3]'));
+    // A held column’s text runs on where nothing that is seen stands in its row.
+    expect(await right('[data-cell=A5] .text')).toBeGreaterThan(await right('[data-cell=A5]'));
+    expect(await right('[data-cell=A6] .text')).toBeLessThanOrEqual(await right('[data-cell=A6]'));
     // No line strikes through the text, and those beyond its end stay.
     const line = (cell: string): Promise<string> =>
       page.locator(`[data-cell=${cell}]`).evaluate((one) => getComputedStyle(one).borderRightColor);
