@@ -101,6 +101,8 @@ describe('what is said of a host that does otherwise', () => {
     expect(say('three', 2).verdict).toBe('different');
   });
   it('says that it could not be tried, or is different, where the host tells nothing', () => {
+    expect(probe('tags', [ok, ok, { value: 1 }]).saw).toMatch(/goes without a mark/);
+    expect(probe('rules', [ok, { value: 'three' }]).saw).toMatch(/there were 0 tints/);
     const verdicts = hostProbes.filter((name) => name !== 'desk').map((name) => [name, probe(name).verdict]);
     expect(verdicts.filter(([, verdict]) => verdict === 'expected')).toEqual([]);
   });
