@@ -150,6 +150,18 @@ describe('the lessons of a file', () => {
     const sheets = book.sheets.filter(({ id }) => alone.includes(id));
     expect(lessonShown({ ...book, sheets }, undefined)?.id).toBe(`${days.second}.1`);
   });
+  it('stay the one that an open page speaks of, whichever tab is in front by then, and are read once', () => {
+    next(on(file, days.second), other(moss));
+    const page = { book: undefined };
+    file.state.activeSheet = file.sheetCalled(fern).id;
+    valueIn(file.run(workFor(page, 'readLesson', [])));
+    const asked = file.asked.length;
+    file.state.activeSheet = file.sheetCalled('Poll').id;
+    expect(valueIn(file.run(workFor(page, 'readNumbers', []))).typical.formula).toBe('KBr');
+    expect(file.asked).toHaveLength(asked);
+    expect(valueIn(file.run(workFor(page, 'readNumbers', [], { afresh: true }))).typical.formula).toBe('KBr');
+    expect(valueIn(file.call('readNumbers')).typical.formula).toBe('KCl');
+  });
   it('are told by the name of their activity where that is none of ours', () => {
     const { cells } = file.sheetCalled('Plan');
     file.put('Plan', cells.findIndex(([name]) => name === 'activity') + 1, 2, 'brewing');
