@@ -7987,7 +7987,7 @@ var hostWords = {
 
 return { openSpreadsheet, ui, settle, choiceOf, stateRuleOf, isStateRule, sheetProtections, wrapOf, boxAround, recalculateEveryMinute, documentVisibility, restWords, scratchSheet, hostWords };
 },
-// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, workbook/writtenChecks, host/fileStore, host/valuesOf and 61 more
+// Part desk: workbook/layoutFits, workbook/looks, workbook/teamsAlone, host/fileStore, host/valuesOf, host/fileInRun and 61 more
 "desk"(part) {
 const { cautionRows, cellText, checksMark, classColumns, classMarker, classRows, countedColumn, countedEntry, layoutVersion, pollColumns, pollMarker, prepareCells } = part("workbook/layout");
 const { boxAround, choiceOf, documentVisibility, hostWords, isStateRule, openSpreadsheet, recalculateEveryMinute, restWords, scratchSheet, settle, sheetProtections, stateRuleOf, ui, wrapOf } = part("host/words");
@@ -8066,8 +8066,6 @@ function teamsAlone(plan) { return {
 	identity: { ...plan.identity, rows: plan.identity.rows.map((texts) => texts[1] === "" ? texts : ["", ""]) }
 }; }
 
-function checksAreWritten(cells) { return cellText(cells[checksMark.row - 1]?.[checksMark.column - 1]) === checksMark.text; }
-
 // From host
 function fileStore() {
 	let properties;
@@ -8132,12 +8130,12 @@ function freeName(wanted, taken) {
 }
 
 // From host
-function freeSheetName(spreadsheet, wanted, ownId) {
+function freeSheetName(spreadsheet, wanted, takes) {
 	const taken = [];
 	for (; ; ) {
 		const name2 = freeName(wanted, taken);
 		const other = spreadsheet.getSheetByName(name2);
-		if (other === null || ownId !== void 0 && other.getSheetId() === ownId) return name2;
+		if (other === null || takes(other)) return name2;
 		taken.push(name2);
 	}
 }
@@ -9021,6 +9019,7 @@ var stateWords = [
 ];
 
 var writtenColumn = countedColumn + 1;
+function writtenSums(words2) { return words2.every((text) => text === "") ? "" : words2.map(digest).join(" "); }
 function sumsIn(line) { return cellText(line?.[writtenColumn - 1]); }
 function typedOver({ headingRow, closingRow }, cells) {
 	const sums = new Set(cells.slice(headingRow, closingRow).flatMap((line) => sumsIn(line).split(" ")));
@@ -9030,17 +9029,19 @@ function typedOver({ headingRow, closingRow }, cells) {
 		const cell = line[classColumns.check - 1 + right];
 		const text = cellText(cell);
 		if (text === "") return cell instanceof Date;
-		if (row === headingRow) return text !== headings[right];
-		if (cellText(line[classColumns.step - 1]) === "" || sums.has(digest(text))) return false;
+		if (row === headingRow) return text !== headings[right] && text !== restWords.checks;
+		if (sums.has(digest(text))) return false;
 		return sumsIn(line) !== "" || !stateWords.some(({ word }) => word === cellText(line[classColumns.check - 1]));
 	};
 }
 
+function checksAreWritten(cells) { return cellText(cells[checksMark.row - 1]?.[checksMark.column - 1]) === checksMark.text; }
+
 var failed = /^#/;
-function obstaclesIn({ known, headingRow, closingRow }, cells) {
+function obstaclesIn({ known, headingRow, closingRow }, cells, areTexts = checksAreWritten(cells)) {
 	const [first, last] = [columnIn(cells, classColumns.check), columnIn(cells, classColumns.hint)];
 	const check = cellText(cells[headingRow - 1]?.[first - 1]);
-	const isTyped = checksAreWritten(cells) ? typedOver({ headingRow, closingRow }, cells) : void 0;
+	const isTyped = areTexts ? typedOver({ headingRow, closingRow }, cells) : void 0;
 	if (isTyped === void 0 && (known || isAtWork(check))) return [];
 	const found = [];
 	for (let row = headingRow; row <= closingRow; row += 1) {
@@ -9121,8 +9122,10 @@ function isDate(cell) { return Object.prototype.toString.call(cell) === "[object
 // From host
 function moveAside(one) {
 	const cells = cellsRead(one);
+	const rests = one.tag?.sums;
 	const obstacles = (readClassSheet(cells)?.blocks ?? []).flatMap((block) => {
-		const found = obstaclesIn(block, cells);
+		const found = obstaclesIn(block, cells, rests);
+		if (rests) return found;
 		const check = found.find(({ row, column }) => row === block.headingRow && column === block.checkColumn);
 		return check !== void 0 && one.sheet.getRange(check.row, check.column).getFormula() !== "" ? [] : found;
 	});
@@ -9191,7 +9194,6 @@ function restChecks(file2, old, cells) {
 	const formulaOf = ({ headingRow }) => formulas[headingRow - first.headingRow]?.[0] ?? "";
 	const formula = blocks.map(formulaOf).find((words3) => words3 !== "");
 	if (formula === void 0) return;
-	writeTag(file2, old, { ...old.tag, check: formula });
 	const words2 = cells.slice(first.headingRow - 1, last.closingRow).map((line) => line.slice(check - 1, hint));
 	for (const block of blocks.filter((one) => formulaOf(one) !== "")) {
 		const heading = words2[block.headingRow - first.headingRow];
@@ -9200,6 +9202,16 @@ function restChecks(file2, old, cells) {
 			const line = words2[row - first.headingRow];
 			if (line !== void 0 && word !== "") line[0] = hostWords.kept.before(word);
 		}
+	}
+	const sums = classShift(cells) === 0;
+	writeTag(file2, old, { ...old.tag, check: formula, sums });
+	for (const { headingRow, closingRow } of sums ? blocks : []) {
+		const lines = words2.slice(headingRow + 1 - first.headingRow, closingRow - first.headingRow);
+		if (lines.length === 0) continue;
+		writeTexts(
+			old.sheet.getRange(headingRow + 1, writtenColumn, lines.length, 1),
+			lines.map((line) => [writtenSums(line.map(cellText))])
+		);
 	}
 	range.setNumberFormat("@");
 	writeTexts(range, words2);
@@ -9269,7 +9281,7 @@ function carriedFrom({ file: file2, from, plan }) {
 	return { carried: { from: cells, wanted: isOfAnother(old.tag, plan) ? teamsAlone(plan) : plan } };
 }
 function putAside(file2, wish) {
-	const { sheetId, keptName, about, remove, instead } = wish;
+	const { sheetId, was, keptName, about, remove, instead } = wish;
 	const present = ownSheets(file2).find(({ id }) => id === sheetId);
 	if (present !== void 0) {
 		if (remove === true) {
@@ -9277,22 +9289,37 @@ function putAside(file2, wish) {
 			file2.sheets.splice(file2.sheets.indexOf(present), 1);
 		} else if (about === void 0) {
 			noteTaken(file2, present, valuesOf(present.sheet));
-			leave({ file: file2, old: present, keptName: present.tag.keptName ?? keptName });
+			leave({ file: file2, old: present, keptName, was });
 			keep(file2, present);
-		} else if (present.tag.state !== "away") putAway({ file: file2, present, name: keptName, about, wish });
+		} else if (present.tag.state !== "away") {
+			if (!giveName(
+				present,
+				freeSheetName(file2.spreadsheet, keptName, (other) => other.getSheetId() === sheetId),
+				was
+			))
+				return false;
+			putAway({ file: file2, present, about, wish });
+		}
 	}
-	const other = sheetById(file2, instead?.sheetId)?.sheet;
-	if (other === void 0 || instead === void 0) return;
-	if (file2.spreadsheet.getSheetByName(instead.tab) === null) other.setName(instead.tab);
+	if (instead !== void 0) renameTab(file2, instead);
+	return true;
 }
-function putAway({ file: file2, present, name: name2, about, wish: { instead } }) {
-	const { sheet, id, tag } = present;
+function renameTab(file2, { sheetId, was, now }) {
+	const one = sheetById(file2, sheetId);
+	const other = file2.spreadsheet.getSheetByName(now);
+	if (one !== void 0 && (other === null || other.getSheetId() === sheetId)) giveName(one, now, was);
+}
+function giveName({ sheet }, name2, was) {
+	const now = sheet.getName();
+	if (now === was && now !== name2) sheet.setName(name2);
+	return now === was || now === name2;
+}
+function putAway({ file: file2, present, about, wish: { instead } }) {
+	const { sheet, tag } = present;
 	if (tag.kind === "class") {
 		moveAside(present);
 		noteTaken(file2, present, valuesOf(sheet));
 	}
-	const free = freeSheetName(file2.spreadsheet, name2, id);
-	if (sheet.getName() !== free) sheet.setName(free);
 	setToRest(file2, present, { instead: instead?.sheetId, say: hostWords.away });
 	sheet.setTabColor(tabColors.kept);
 	const comes = sheetById(file2, instead?.sheetId);
@@ -9305,25 +9332,25 @@ function putAway({ file: file2, present, name: name2, about, wish: { instead } }
 function woken(file2, role) {
 	const one = sheetAway(ownSheets(file2), role);
 	if (one === void 0) return void 0;
-	if (role.kind === "class" && checksAreWritten(cellsRead(one))) moveAside(one);
+	if (role.kind === "class") moveAside(one);
 	wakeUp(one);
 	one.cells = void 0;
 	moveTab(file2, one, placeFor({ file: file2, role, old: void 0 }) + 1);
 	one.sheet.setTabColor(tabColors[role.kind]);
 	if (role.kind === "class") one.sheet.showSheet();
-	const { check: _, about: __, ...tag } = one.tag;
+	const { check: _, about: __, sums: ___, ...tag } = one.tag;
 	writeTag(file2, one, { ...tag, state: "built" });
 	return one;
 }
-function leave({ file: file2, old, keptName }) {
+function leave({ file: file2, old, keptName, was = old.sheet.getName() }) {
 	const { sheet, tag } = old;
-	const present = sheet.getName();
-	const name2 = freeSheetName(file2.spreadsheet, keptName, old.id);
+	const name2 = freeSheetName(file2.spreadsheet, keptName, (other) => other.getSheetId() === old.id);
 	const { from: _, ...rest } = tag;
+	const before = tag.name ?? was;
 	writeTag(file2, old, {
-		...rest, state: "leaving", keptName: name2, name: tag.name ?? present, hidden: tag.hidden ?? sheet.isSheetHidden()
+		...rest, state: "leaving", keptName: name2, name: before, hidden: tag.hidden ?? sheet.isSheetHidden()
 	});
-	if (present !== name2) sheet.setName(name2);
+	giveName(old, name2, before);
 	sheet.setTabColor(tabColors.kept);
 }
 function keep(file2, old) {
@@ -9335,12 +9362,12 @@ function keep(file2, old) {
 }
 function newSheet({ file: file2, plan, old }) {
 	const { role } = plan;
-	const wanted = old?.tag.name ?? plan.name;
-	const there = file2.spreadsheet.getSheetByName(wanted);
-	const one = (there === null ? void 0 : orphan(file2, there)) ?? insertedSheet({
-		file: file2, name: there === null ? wanted : freeSheetName(file2.spreadsheet, wanted),
-		place: placeFor({ file: file2, role, old })
+	let one;
+	const name2 = freeSheetName(file2.spreadsheet, old?.tag.name ?? plan.name, (other) => {
+		one = orphan(file2, other);
+		return one !== void 0;
 	});
+	one ?? (one = insertedSheet({ file: file2, name: name2, place: placeFor({ file: file2, role, old }) }));
 	const tag = {
 		kind: role.kind, ...role.className === void 0 ? {} : { className: role.className },
 		...role.lesson === void 0 ? {} : { lesson: role.lesson }, ...activityOf(plan), layout: layoutVersion,
@@ -9495,7 +9522,7 @@ function applyCall(file2, wish) {
 	if (note?.before !== void 0) saveNote(file2.store, note.before);
 	const { sheetId, made } = applySheet({ file: file2, plan, keptName, replace, firstEntries });
 	const sheet = sheetById(file2, sheetId)?.sheet;
-	if (tab !== void 0) renameTab(file2, sheet, tab);
+	if (tab !== void 0) renameTab(file2, { sheetId, ...tab });
 	if (made && also.length > 0 && sheet?.getName() !== plan.name) return changed(hostWords.theSheet(plan.name));
 	const others = also.map((one) => applySheet({ file: file2, ...one }));
 	const roles2 = [wish, ...also].map((one) => one.plan.role);
@@ -9509,11 +9536,6 @@ function applyCall(file2, wish) {
 	const madeAny = made || others.some((other) => other.made);
 	const late = afterStep(file2, { ...wish, made: madeAny });
 	return done({ sheetId, made: madeAny, ...late === void 0 ? {} : { late } });
-}
-function renameTab(file2, sheet, { was, now }) {
-	if (sheet?.getName() !== was) return;
-	const other = file2.spreadsheet.getSheetByName(now);
-	if (other === null || other.getSheetId() === sheet.getSheetId()) sheet.setName(now);
 }
 function afterStep(file2, { note, last, made = false }) {
 	if (note?.after !== void 0) saveNote(file2.store, note.after);
@@ -9967,14 +9989,14 @@ function readOneSheet(given) {
 	return { plan: planRead.plan, keptName, firstEntries: entries };
 }
 function readAsideWish(given) {
-	const { sheetId, keptName, about, remove, instead, note, last } = record(given);
-	const next = record(instead);
+	const { sheetId, was, keptName, about, remove, instead, note, last } = record(given);
+	const next = record(instead).sheetId;
+	const tab = readTab(instead);
 	const write = readWriteWish(given);
-	if (write === void 0 || !isId(sheetId) || !isName(keptName)) return void 0;
+	if (write === void 0 || !isId(sheetId) || !isName(was) || !isName(keptName)) return void 0;
 	return {
-		...write, sheetId, keptName, ...isText(about) ? { about } : {}, remove: remove === true,
-		...isId(next.sheetId) && isName(next.tab) ? { instead: { sheetId: next.sheetId, tab: next.tab } } : {},
-		...noteOf(note), ...lastOf(last)
+		...write, sheetId, was, keptName, ...isText(about) ? { about } : {}, remove: remove === true,
+		...isId(next) && tab !== null ? { instead: { sheetId: next, ...tab } } : {}, ...noteOf(note), ...lastOf(last)
 	};
 }
 function readCellsWish(given) {
@@ -10300,7 +10322,7 @@ var endpoints_ = {
 		version,
 		readAsideWish(wish),
 		(read2) => writing(read2, (file2) => {
-			putAside(file2, read2);
+			if (!putAside(file2, read2)) return changed(hostWords.theSheet(read2.was));
 			const late = afterStep(file2, read2);
 			return done(late === void 0 ? {} : { late });
 		})

@@ -1,4 +1,4 @@
-import { type Applied, applySheet } from './applyWorkbook.ts';
+import { type Applied, applySheet, renameTab } from './applyWorkbook.ts';
 import { readNote, saveNote } from './buildNote.ts';
 import type { ApplyWish, LastTouch, Outcome } from './calls.ts';
 import { makeDeskSheet } from './deskSheet.ts';
@@ -9,7 +9,7 @@ import { carryLate, type Late } from './lateEntries.ts';
 import { notePreparedPlan } from './notePreparedPlan.ts';
 import { changed, done } from './outcome.ts';
 import { noteKept, tagOf } from './ownSheets.ts';
-import { recalculateEveryMinute, type Sheet } from './spreadsheet.ts';
+import { recalculateEveryMinute } from './spreadsheet.ts';
 import { hostWords } from './words.ts';
 
 /** Brings sheets to their plans, with what belongs to such a sheet besides its cells. */
@@ -22,7 +22,7 @@ export function applyCall(
   if (note?.before !== undefined) saveNote(file.store, note.before);
   const { sheetId, made } = applySheet({ file, plan, keptName, replace, firstEntries });
   const sheet = sheetById(file, sheetId)?.sheet;
-  if (tab !== undefined) renameTab(file, sheet, tab);
+  if (tab !== undefined) renameTab(file, { sheetId, ...tab });
   // What comes behind a new sheet names it: the page plans it again where the name was taken.
   if (made && also.length > 0 && sheet?.getName() !== plan.name) return changed(hostWords.theSheet(plan.name));
   const others = also.map((one) => applySheet({ file, ...one }));
@@ -41,18 +41,6 @@ export function applyCall(
     made: madeAny,
     ...(late === undefined ? {} : { late }),
   });
-}
-
-/** A tab that somebody has given a name of their own keeps it. */
-function renameTab(
-  file: FileInRun,
-  sheet: Sheet | undefined,
-  { was, now }: { readonly was: string; readonly now: string },
-): void {
-  if (sheet?.getName() !== was) return;
-  // The host does not tell case apart: a name that differs in nothing else is the sheet’s own.
-  const other = file.spreadsheet.getSheetByName(now);
-  if (other === null || other.getSheetId() === sheet.getSheetId()) sheet.setName(now);
 }
 
 /** How far a build has come with a step, or what it leaves with its last one: then also what was typed too late. */

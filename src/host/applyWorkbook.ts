@@ -3,7 +3,6 @@ import { layoutFits } from '../workbook/layoutFits.ts';
 import { tabColors } from '../workbook/looks.ts';
 import { teamsAlone } from '../workbook/teamsAlone.ts';
 import type { SheetPlan, SheetRole } from '../workbook/workbook.ts';
-import { checksAreWritten } from '../workbook/writtenChecks.ts';
 import type { AsideWish } from './calls.ts';
 import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
 import { freeSheetName } from './freeSheetName.ts';
@@ -147,10 +146,10 @@ function carriedFrom({ file, from, plan }: { file: FileInRun; from: number; plan
 
 /**
  * Takes a sheet out of use: kept under a dated name where its class is no longer in the plan, put away with its lesson, or
- * removed. A sheet that is not ours stays as it is.
+ * removed. A sheet that is not ours stays as it is. False where somebody gave its tab another name since the page looked.
  */
-export function putAside(file: FileInRun, wish: AsideWish): void {
-  const { sheetId, keptName, about, remove, instead } = wish;
+export function putAside(file: FileInRun, wish: AsideWish): boolean {
+  const { sheetId, was, keptName, about, remove, instead } = wish;
   const present = ownSheets(file).find(({ id }) => id === sheetId);
   if (present !== undefined) {
     if (remove === true) {
@@ -158,38 +157,61 @@ export function putAside(file: FileInRun, wish: AsideWish): void {
       file.sheets.splice(file.sheets.indexOf(present), 1);
     } else if (about === undefined) {
       noteTaken(file, present, valuesOf(present.sheet));
-      leave({ file, old: present, keptName: present.tag.keptName ?? keptName });
+      leave({ file, old: present, keptName, was });
       keep(file, present);
-    } else if (present.tag.state !== 'away') putAway({ file, present, name: keptName, about, wish });
+    } else if (present.tag.state !== 'away') {
+      if (
+        !giveName(
+          present,
+          freeSheetName(file.spreadsheet, keptName, (other) => other.getSheetId() === sheetId),
+          was,
+        )
+      )
+        return false;
+      putAway({ file, present, about, wish });
+    }
   }
-  const other = sheetById(file, instead?.sheetId)?.sheet;
-  if (other === undefined || instead === undefined) return;
   // The one that comes instead takes over the name of the tab.
-  if (file.spreadsheet.getSheetByName(instead.tab) === null) other.setName(instead.tab);
+  if (instead !== undefined) renameTab(file, instead);
+  return true;
+}
+
+/** A tab that somebody has given a name of their own keeps it. */
+export function renameTab(file: FileInRun, { sheetId, was, now }: NonNullable<AsideWish['instead']>): void {
+  const one = sheetById(file, sheetId);
+  // The host does not tell case apart: a name that differs in nothing else is the sheet’s own.
+  const other = file.spreadsheet.getSheetByName(now);
+  if (one !== undefined && (other === null || other.getSheetId() === sheetId)) giveName(one, now, was);
+}
+
+/**
+ * Gives a tab a name, unless it has another than it had: whoever typed that keeps it. It is looked at in the very last
+ * moment, since people rename tabs while a script runs.
+ */
+function giveName({ sheet }: SheetInRun, name: string, was: string): boolean {
+  const now = sheet.getName();
+  if (now === was && now !== name) sheet.setName(name);
+  return now === was || now === name;
 }
 
 /** The tag is changed last, so that a stop before that is gone on from. */
 function putAway({
   file,
   present,
-  name,
   about,
   wish: { instead },
 }: {
   readonly file: FileInRun;
   readonly present: OwnSheet;
-  readonly name: string;
   readonly about: string;
   readonly wish: AsideWish;
 }): void {
-  const { sheet, id, tag } = present;
+  const { sheet, tag } = present;
   if (tag.kind === 'class') {
     // The places of checks are emptied when the sheet is woken.
     moveAside(present);
     noteTaken(file, present, valuesOf(sheet));
   }
-  const free = freeSheetName(file.spreadsheet, name, id);
-  if (sheet.getName() !== free) sheet.setName(free);
   setToRest(file, present, { instead: instead?.sheetId, say: hostWords.away });
   sheet.setTabColor(tabColors.kept);
   // Students find the tab of their class where it was.
@@ -205,32 +227,45 @@ function putAway({
 function woken(file: FileInRun, role: SheetRole): OwnSheet | undefined {
   const one = sheetAway(ownSheets(file), role);
   if (one === undefined) return undefined;
-  // What rests as words of formulas cannot be told from what was typed over it; what the page wrote has its sums beside it.
-  if (role.kind === 'class' && checksAreWritten(cellsRead(one))) moveAside(one);
+  // Words that rest have their sums beside them, unless an earlier version put them there: those are taken for ours.
+  if (role.kind === 'class') moveAside(one);
   wakeUp(one);
   one.cells = undefined;
   moveTab(file, one, placeFor({ file, role, old: undefined }) + 1);
   one.sheet.setTabColor(tabColors[role.kind]);
   if (role.kind === 'class') one.sheet.showSheet();
-  const { check: _, about: __, ...tag } = one.tag;
+  const { check: _, about: __, sums: ___, ...tag } = one.tag;
   writeTag(file, one, { ...tag, state: 'built' });
   return one;
 }
 
-/** Marks a sheet as leaving before its name changes, so that whoever goes on after a stop finds it by its tag. */
-function leave({ file, old, keptName }: { file: FileInRun; old: OwnSheet; keptName: string }): void {
+/**
+ * Marks a sheet as leaving before its name changes, so that whoever goes on after a stop finds it by its tag. Where
+ * somebody gives its tab another name at that very moment, it is kept under that one.
+ */
+function leave({
+  file,
+  old,
+  keptName,
+  was = old.sheet.getName(),
+}: {
+  file: FileInRun;
+  old: OwnSheet;
+  keptName: string;
+  was?: string;
+}): void {
   const { sheet, tag } = old;
-  const present = sheet.getName();
-  const name = freeSheetName(file.spreadsheet, keptName, old.id);
+  const name = freeSheetName(file.spreadsheet, keptName, (other) => other.getSheetId() === old.id);
   const { from: _, ...rest } = tag;
+  const before = tag.name ?? was;
   writeTag(file, old, {
     ...rest,
     state: 'leaving',
     keptName: name,
-    name: tag.name ?? present,
+    name: before,
     hidden: tag.hidden ?? sheet.isSheetHidden(),
   });
-  if (present !== name) sheet.setName(name);
+  giveName(old, name, before);
   sheet.setTabColor(tabColors.kept);
 }
 
@@ -246,15 +281,13 @@ function keep(file: FileInRun, old: OwnSheet): void {
 /** The sheet to write into: one that a stopped run left untagged and empty, or a new one. */
 function newSheet({ file, plan, old }: { file: FileInRun; plan: SheetPlan; old: OwnSheet | undefined }): OwnSheet {
   const { role } = plan;
-  const wanted = old?.tag.name ?? plan.name;
-  const there = file.spreadsheet.getSheetByName(wanted);
-  const one =
-    (there === null ? undefined : orphan(file, there)) ??
-    insertedSheet({
-      file,
-      name: there === null ? wanted : freeSheetName(file.spreadsheet, wanted),
-      place: placeFor({ file, role, old }),
-    });
+  let one: SheetInRun | undefined;
+  // Another sheet may have had the name wanted then: one that was left may bear a number.
+  const name = freeSheetName(file.spreadsheet, old?.tag.name ?? plan.name, (other) => {
+    one = orphan(file, other);
+    return one !== undefined;
+  });
+  one ??= insertedSheet({ file, name, place: placeFor({ file, role, old }) });
   const tag: SheetTag = {
     kind: role.kind,
     ...(role.className === undefined ? {} : { className: role.className }),

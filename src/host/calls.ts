@@ -33,6 +33,8 @@ interface TagSeen {
   readonly layout: number;
   readonly state: 'building' | 'built' | 'leaving' | 'kept' | 'away';
   readonly activity?: string;
+  /** Of a class sheet at rest: whether what was typed over the words of its checks can be told. */
+  readonly sums?: boolean;
   /** Of a sheet that was put away with its lesson: what the page noted about it then. */
   readonly about?: string;
   readonly keptName?: string;
@@ -201,13 +203,15 @@ export interface CellsWish extends WriteWish {
 
 export interface AsideWish extends WriteWish {
   readonly sheetId: number;
+  /** The name of its tab as the page has seen it: with another one it is left alone. */
+  readonly was: string;
   readonly keptName: string;
   /** Put away with its lesson, hidden, to be woken again: what is noted about it. */
   readonly about?: string;
   /** Taken out of the file for good. */
   readonly remove?: boolean;
-  /** The sheet that comes in its place, and the name of the tab that it takes over. */
-  readonly instead?: { readonly sheetId: number; readonly tab: string };
+  /** The sheet that comes in its place, and the name that its tab gets, where it still has the one that it had. */
+  readonly instead?: { readonly sheetId: number; readonly was: string; readonly now: string };
   readonly note?: NoteWish;
   readonly last?: LastTouch;
 }

@@ -7,7 +7,7 @@ import { checkAgain } from './checkAgain.ts';
 import { onDesk } from './deskSheet.ts';
 import { emptyFile } from './emptyFile.ts';
 import { openPage } from './openPage.ts';
-import { done, guarded, problem } from './outcome.ts';
+import { changed, done, guarded, problem } from './outcome.ts';
 import { readBook } from './readBook.ts';
 import {
   readApplyWish,
@@ -38,7 +38,7 @@ export const endpoints_: Calls = {
   putAside: (version, wish) =>
     asked(version, readAsideWish(wish), (read) =>
       writing(read, (file) => {
-        putAside(file, read);
+        if (!putAside(file, read)) return changed(hostWords.theSheet(read.was));
         const late = afterStep(file, read);
         return done(late === undefined ? {} : { late });
       }),

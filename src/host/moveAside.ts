@@ -9,8 +9,10 @@ import { hostWords } from './words.ts';
  */
 export function moveAside(one: SheetInRun): readonly Obstacle[] {
   const cells = cellsRead(one);
+  const rests = one.tag?.sums;
   const obstacles = (readClassSheet(cells)?.blocks ?? []).flatMap((block) => {
-    const found = obstaclesIn(block, cells);
+    const found = obstaclesIn(block, cells, rests);
+    if (rests) return found;
     // In the cell of the check itself a formula that gives other words is one that the host still works out.
     const check = found.find(({ row, column }) => row === block.headingRow && column === block.checkColumn);
     return check !== undefined && one.sheet.getRange(check.row, check.column).getFormula() !== '' ? [] : found;

@@ -29,6 +29,8 @@ export interface SheetTag {
   readonly sheet?: number;
   /** Of a class at rest: the formula that the check of its first team had. */
   readonly check?: string;
+  /** Of a class at rest: sums of the words that its checks had stand beside them, so that what is typed over these is known. */
+  readonly sums?: boolean;
   /** Of a sheet that is put away: what the page noted about it. */
   readonly about?: string;
   /** Of a sheet that is leaving: whether it is out of sight, since moving its tab shows it for a moment. */

@@ -68,17 +68,19 @@ function readOneSheet(given: unknown): SheetWish | undefined {
 }
 
 export function readAsideWish(given: unknown): AsideWish | undefined {
-  const { sheetId, keptName, about, remove, instead, note, last } = record(given);
-  const next = record(instead);
+  const { sheetId, was, keptName, about, remove, instead, note, last } = record(given);
+  const next = record(instead).sheetId;
+  const tab = readTab(instead);
   const write = readWriteWish(given);
-  if (write === undefined || !isId(sheetId) || !isName(keptName)) return undefined;
+  if (write === undefined || !isId(sheetId) || !isName(was) || !isName(keptName)) return undefined;
   return {
     ...write,
     sheetId,
+    was,
     keptName,
     ...(isText(about) ? { about } : {}),
     remove: remove === true,
-    ...(isId(next.sheetId) && isName(next.tab) ? { instead: { sheetId: next.sheetId, tab: next.tab } } : {}),
+    ...(isId(next) && tab !== null ? { instead: { sheetId: next, ...tab } } : {}),
     ...noteOf(note),
     ...lastOf(last),
   };
@@ -161,7 +163,7 @@ function readFirstEntries(given: unknown): FirstEntriesSent | undefined {
 }
 
 /** Null for what is no name of a tab. */
-function readTab(given: unknown): ApplyWish['tab'] | null {
+function readTab(given: unknown): NonNullable<ApplyWish['tab']> | null {
   const { was, now } = record(given);
   return isName(was) && isName(now) ? { was, now } : null;
 }

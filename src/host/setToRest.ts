@@ -1,9 +1,11 @@
+import { cellText } from '../workbook/cellText.ts';
 import { classShift, columnIn } from '../workbook/classCells.ts';
 import { native, withSeparator } from '../workbook/formula.ts';
 import { classColumns, classRows } from '../workbook/layout.ts';
 import { readClassSheet } from '../workbook/readClassSheet.ts';
 import { literal } from '../workbook/reference.ts';
 import { takesComma } from '../workbook/takesComma.ts';
+import { writtenColumn, writtenSums } from '../workbook/typedOver.ts';
 import type { FileInRun } from './fileInRun.ts';
 import { type OwnSheet, ownSheets, sheetInUse, writeTag } from './ownSheets.ts';
 import { separatorIn } from './separatorIn.ts';
@@ -75,7 +77,6 @@ function restChecks(file: FileInRun, old: OwnSheet, cells: Cells): void {
     formulas[headingRow - first.headingRow]?.[0] ?? '';
   const formula = blocks.map(formulaOf).find((words) => words !== '');
   if (formula === undefined) return;
-  writeTag(file, old, { ...old.tag, check: formula });
   const words = cells.slice(first.headingRow - 1, last.closingRow).map((line) => line.slice(check - 1, hint));
   for (const block of blocks.filter((one) => formulaOf(one) !== '')) {
     const heading = words[block.headingRow - first.headingRow];
@@ -84,6 +85,20 @@ function restChecks(file: FileInRun, old: OwnSheet, cells: Cells): void {
       const line = words[row - first.headingRow];
       if (line !== undefined && word !== '') line[0] = hostWords.kept.before(word);
     }
+  }
+  // Sheets of earlier layouts have no place for sums.
+  const sums = classShift(cells) === 0;
+  writeTag(file, old, { ...old.tag, check: formula, sums });
+  // Before the words: where it stops in between, the formulas are still there, and it is done again. In the heading of a
+  // block stands a number of the team there.
+  for (const { headingRow, closingRow } of sums ? blocks : []) {
+    const lines = words.slice(headingRow + 1 - first.headingRow, closingRow - first.headingRow);
+    // Somebody may have taken all rows of a team out but its heading.
+    if (lines.length === 0) continue;
+    writeTexts(
+      old.sheet.getRange(headingRow + 1, writtenColumn, lines.length, 1),
+      lines.map((line) => [writtenSums(line.map(cellText))]),
+    );
   }
   range.setNumberFormat('@');
   writeTexts(range, words);

@@ -31,10 +31,12 @@ const failed = /^#/;
 export function obstaclesIn(
   { known, headingRow, closingRow }: Pick<BlockReading, 'known' | 'headingRow' | 'closingRow'>,
   cells: readonly (readonly CellValue[])[],
+  /** Whether the words that stand there are texts, with their sums beside them. */
+  areTexts = checksAreWritten(cells),
 ): readonly Obstacle[] {
   const [first, last] = [columnIn(cells, at.check), columnIn(cells, at.hint)];
   const check = cellText(cells[headingRow - 1]?.[first - 1]);
-  const isTyped = checksAreWritten(cells) ? typedOver({ headingRow, closingRow }, cells) : undefined;
+  const isTyped = areTexts ? typedOver({ headingRow, closingRow }, cells) : undefined;
   if (isTyped === undefined && (known || isAtWork(check))) return [];
   const found: Obstacle[] = [];
   for (let row = headingRow; row <= closingRow; row += 1) {

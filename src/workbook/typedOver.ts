@@ -4,6 +4,7 @@ import { cellText } from './cellText.ts';
 import { digest } from './digest.ts';
 import { classColumns as at, countedColumn } from './layout.ts';
 import type { BlockReading } from './readClassSheet.ts';
+import { restWords } from './restWords.ts';
 import { stateWords } from './stateWords.ts';
 
 type Cells = readonly (readonly CellValue[])[];
@@ -18,7 +19,7 @@ export const writtenSums = (words: readonly string[]): string =>
 const sumsIn = (line: readonly CellValue[] | undefined): string => cellText(line?.[writtenColumn - 1]);
 
 /**
- * Whether somebody typed in a cell where the page writes its checks: `right` is 0 for the check, 1 for what to look at, 2
+ * Whether somebody typed in a cell where the page writes its checks, or where those of a lesson that is put away rest: `right` is 0 for the check, 1 for what to look at, 2
  * for the hint. Words that the page has written anywhere in the block are its own, so that rows may be moved and copied.
  */
 export function typedOver(
@@ -33,8 +34,8 @@ export function typedOver(
     const cell = line[at.check - 1 + right];
     const text = cellText(cell);
     if (text === '') return cell instanceof Date;
-    if (row === headingRow) return text !== headings[right];
-    if (cellText(line[at.step - 1]) === '' || sums.has(digest(text))) return false;
+    if (row === headingRow) return text !== headings[right] && text !== restWords.checks;
+    if (sums.has(digest(text))) return false;
     // Written before the page noted it: the words of such a row stand behind the word of a check.
     return sumsIn(line) !== '' || !stateWords.some(({ word }) => word === cellText(line[at.check - 1]));
   };

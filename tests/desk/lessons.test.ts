@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { workFor } from '../../src/desk/acts.ts';
 import { classesInFile } from '../../src/desk/classes/classesInFile.ts';
 import { bookAfter } from '../../src/desk/file/book.ts';
+import type { File } from '../../src/desk/file/look.ts';
 import {
   awakened,
   freshLessonId,
@@ -11,6 +12,8 @@ import {
   sheetsAway,
 } from '../../src/desk/lesson/lessonsInFile.ts';
 import { planInFile } from '../../src/desk/lesson/planInFile.ts';
+import type { Outcome } from '../../src/desk/outcome.ts';
+import type { BuildState } from '../../src/desk/views.ts';
 import { deskWords } from '../../src/desk/words.ts';
 import type { CellWish } from '../../src/host/calls.ts';
 import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
@@ -102,6 +105,17 @@ describe('the lessons of a file', () => {
     next(on(file, days.second), other(moss));
     file.finish(file.call('openEarlier', '2026-03-02.1'));
     expect(file.names()).toContain('My plan');
+  });
+  it('leave a new sheet of a class the name that its tab is given before it takes the place of the old one', () => {
+    const page: File = { book: undefined };
+    const press = (name: 'continueBuild' | 'nextLesson', ...about: never[]) =>
+      valueIn(file.run(workFor(page, name, about as never)) as Outcome<BuildState>);
+    let state = press('nextLesson', ...([other(fern, moss), {}, { sameDay: true }] as never[]));
+    while (!file.names().includes(`${fern} 2`)) state = press('continueBuild');
+    file.sheetCalled(`${fern} 2`).name = 'Ferns on Monday';
+    while (!state.finished) state = press('continueBuild');
+    expect(file.names()).toEqual(expect.arrayContaining(['Ferns on Monday', earlier(fern), moss, earlier(moss)]));
+    expect(file.names()).not.toContain(fern);
   });
   it('keep the name that a tab is given while the next lesson is built, and hand it to the sheet that comes instead', () => {
     const first = file.call('nextLesson', other(fern, moss), {}, { sameDay: true });
@@ -634,8 +648,14 @@ describe('the sample', () => {
     const { classes } = valueIn(file.call('readLesson'));
     file.finish(file.call('startBuild', own, { sample: 'keep' }));
     expect(valueIn(file.call('readLesson')).classes).toEqual([...classes, 'Reed class']);
+    const renamed = copyOf(file);
+    const plan = renamed.names().find((name) => /^Plan \d/.test(name)) ?? '';
+    renamed.sheetCalled(plan).name = 'My plan';
+    renamed.finish(renamed.call('removeSample'));
+    expect(renamed.names()).toContain('My plan');
     file.finish(file.call('removeSample'));
     expect(valueIn(file.call('readLesson')).classes).toEqual(['Reed class']);
+    expect(file.names()).toContain('Plan');
     expect(problemOf(file.call('removeSample')).message).toBe(said(deskWords.noSample));
   });
   it('is a sample still where its own classes go on', () => {

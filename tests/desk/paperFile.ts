@@ -297,13 +297,15 @@ export function paperFile(given: Partial<PaperState> = {}) {
         return { ok: true, value: reading(one.wish.read) };
       }
       case 'putAside': {
-        const { sheetId, keptName, about, remove, instead } = one.wish;
+        const { sheetId, was, keptName, about, remove, instead } = one.wish;
+        if (remove !== true && about !== undefined && ![was, keptName].includes(sheetWithId(sheetId).name))
+          return changed;
         if (remove === true) state.sheets = state.sheets.filter(({ id }) => id !== sheetId);
         else if (about !== undefined) putAway(sheetWithId(sheetId), one.wish);
         else Object.assign(sheetWithId(sheetId), { kept: true, name: keptName, tag: null });
         const comes = state.sheets.find(({ id }) => id === instead?.sheetId);
-        if (comes !== undefined && instead !== undefined && state.sheets.every(({ name }) => name !== instead.tab))
-          comes.name = instead.tab;
+        const isFree = state.sheets.every(({ name }) => name !== instead?.now);
+        if (instead !== undefined && isFree && comes?.name === instead.was) comes.name = instead.now;
         touch(one.wish);
         return { ok: true, value: { reading: reading(one.wish.read) } };
       }

@@ -1,14 +1,18 @@
 import type { DeskArguments, DeskCall } from '../../src/desk/acts.ts';
+import { beginBuild } from '../../src/desk/building/beginBuild.ts';
+import { buildKinds, type File, look } from '../../src/desk/file/look.ts';
 import type { Outcome } from '../../src/desk/outcome.ts';
 import type { BuildState } from '../../src/desk/views.ts';
+import { sampleSetup } from '../../src/lab/lesson/sampleLesson.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
-import { answerOf, buildSample, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
+import { sheetState } from './cells.ts';
 import { setup } from './setup.ts';
 
 export const sheet = 'Fern class';
-const small: Setup = {
+export const small: Setup = {
   ...setup,
   settings: { ...setup.settings, 'exit questions': '1' },
   classes: [{ name: sheet, teams: ['Otter', 'Heron'] }],
@@ -41,8 +45,25 @@ const files = {
   },
   'the sample and a lesson': () => {
     const host = open({ clock: day(2) });
-    buildSample(host);
+    const whole = sampleSetup();
+    // One class and two teams of the sample: its sheets are the same, and there are fewer calls to go through.
+    const classes = whole.classes.slice(0, 1).map(({ name, teams }) => ({ name, teams: teams.slice(0, 2) }));
+    const wish = { setup: { ...whole, classes }, sample: true, lesson: '2026-03-02.1', answers: {} };
+    const page: File = { book: undefined };
+    finish(host, run(host, beginBuild(page, answerOf(run(host, look(page, buildKinds))), wish)));
     finish(host, call(host, 'startBuild', small, { sample: 'keep' }));
+    const own = answerOf(call(host, 'readLessons')).classes.find(({ name }) => name === sheet);
+    const row = stepRow(host, { sheet, key: own?.keys[0] ?? '', step: 'molar mass' });
+    typeIn(host, { sheet, cells: [[row, at.entry, '119.00']] });
+    return host.save();
+  },
+  'a copy to give on': () => {
+    const host = open({ saved: savedAs('lesson'), clock: day(2) });
+    const own = host.book.addSheet('Seats');
+    host.type('teacher', [{ sheet: own.id, row: 1, column: 1, text: 'Front bench' }]);
+    const lastHelp = host.book.lastRow(sheetState(host, 'Help'));
+    const hint = [[lastHelp + 1, 1, 'molar mass'] as const, [lastHelp + 1, 3, 'Look at the poster.'] as const];
+    typeIn(host, { sheet: 'Help', seat: 'teacher', cells: hint });
     return host.save();
   },
 } as const;
@@ -114,6 +135,13 @@ export const actions: readonly Action[] = [
   { ...build('openEarlier', '2026-03-02.1'), from: 'a lesson put away', tries: 1 },
   { ...build('removeSample'), from: 'the sample and a lesson', tries: 0 },
 ];
+
+/** Of a copy that is to be given on: what was typed there is taken out of it. */
+export const emptying: Action = {
+  ...build('emptyCopy', { fileName: 'Workbook', keepHints: true, removeOthers: false }),
+  from: 'a copy to give on',
+  tries: 0,
+};
 
 export const clockOf = ({ from }: Action) => day(from === 'a lesson put away' ? 4 : 2);
 /** Said by a second press of what is all there already. */

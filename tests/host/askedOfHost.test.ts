@@ -7,6 +7,7 @@ import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { answerOf, open, run } from './bench.ts';
 import { workbookText } from './cells.ts';
+import { asksNothing } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 const teamsOf = (name: string) => Array.from({ length: 10 }, (_, index) => `${name} ${index + 1}`);
@@ -16,14 +17,10 @@ const threeOfTen: Setup = {
   classes: ['Fern', 'Moss', 'Reed'].map((name) => ({ name: `${name} class`, teams: teamsOf(name) })),
 };
 
-/** Hands out an object or builds a value in the script, and asks the file for nothing. */
-const handsOut =
-  /\.new|Builder\.|Finder|^(ConditionalFormatRule|BooleanCondition|DataValidation)\.|getActiveSpreadsheet$|getDocument|\.getRange(s|List)?$|getDataRange$|getSheetId$/;
-
 /** Calls that read or write something of the file, and one for each search that is run. */
 const asked = (host: StandIn): number =>
   Object.entries(host.counts.host)
-    .filter(([name]) => name === 'DeveloperMetadataFinder.find' || !handsOut.test(name))
+    .filter(([name]) => name === 'DeveloperMetadataFinder.find' || !asksNothing(name))
     .reduce((sum, [, count]) => sum + count, 0);
 
 /** One page that stays open, as a teacher has it. */

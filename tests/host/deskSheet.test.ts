@@ -69,7 +69,7 @@ describe('a student', () => {
   const wishes: Readonly<Partial<Record<CallName, unknown>>> = {
     readBook: { kinds: ['plan'] },
     writeCells: { seen: [], read: { kinds: [] }, cells: [] },
-    putAside: { seen: [], read: { kinds: [] }, sheetId: 1, keptName: 'x' },
+    putAside: { seen: [], read: { kinds: [] }, sheetId: 1, was: 'x', keptName: 'x' },
     emptyFile: { seen: [], read: { kinds: [] }, fileName: 'Workbook', anew: [], removeOthers: true, note: '' },
   };
   it.each(Object.entries(wishes))('is kept out of %s, in a plain sentence, and nothing changes', (name, wish) => {

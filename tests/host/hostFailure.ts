@@ -4,6 +4,9 @@ interface Counting {
   countHost(name: string): void;
 }
 
+/** Calls that only look at something, or that make a value in the script: the file is left alike by them. */
+const looksOnly = /\.(get|is|find|with|create|new|can|require|when|build|format)|Builder\./;
+
 /** Calls that change the workbook or the script's stores: between two of them the file is left alike. */
 const isChange = (name: string): boolean =>
   /\.(set|insert|add|protect|hide|delete|remove|clear|releaseLock)/.test(name) && !/Builder\./.test(name);
@@ -51,17 +54,29 @@ export function savedBefore(host: StandIn, wanted: readonly Change[]): ReadonlyM
   return saved;
 }
 
+/** What somebody does meanwhile, told which call of the host comes next. */
+type Deed = (name: string) => void;
 type Acting = { readonly stop: () => void };
 
 /** From now on somebody does something just before the `number`-th change, once, while the script is at work. */
-export const actAtChange = (host: StandIn, number: number, act: () => void): Acting =>
-  actAt(host, number, act, isChange);
+export const actAtChange = (host: StandIn, number: number, act: Deed): Acting => actAt(host, number, act, isChange);
 
 /** The same just before the `number`-th call of the host; reading counts as well. */
-export const actAtCall = (host: StandIn, number: number, act: () => void): Acting =>
-  actAt(host, number, act, () => true);
+export const actAtCall = (host: StandIn, number: number, act: Deed): Acting => actAt(host, number, act, () => true);
 
-function actAt(host: StandIn, number: number, act: () => void, counts: (name: string) => boolean): Acting {
+/** Or before every call: who acts picks the moment. */
+export const actAtEveryCall = (host: StandIn, act: Deed): Acting => {
+  let isActing = false;
+  const stop = watch(host, (name) => {
+    if (isActing) return;
+    isActing = true;
+    act(name);
+    isActing = false;
+  });
+  return { stop };
+};
+
+function actAt(host: StandIn, number: number, act: Deed, counts: (name: string) => boolean): Acting {
   let met = 0;
   let isActing = false;
   const stop = watch(host, (name) => {
@@ -69,10 +84,27 @@ function actAt(host: StandIn, number: number, act: () => void, counts: (name: st
     met += 1;
     if (met !== number) return;
     isActing = true;
-    act();
+    act(name);
     isActing = false;
   });
   return { stop };
+}
+
+/** Hands out an object or builds a value in the script, and asks the file for nothing. */
+const handsOut =
+  /\.new|Builder\.|Finder|^(ConditionalFormatRule|BooleanCondition|DataValidation)\.|getActiveSpreadsheet$|getDocument|\.getRange(s|List)?$|getDataRange$|getSheetId$/;
+
+/** Whether a call never reaches the host: it cannot fail there, and nobody can do anything before it and behind it. */
+export const asksNothing = (name: string): boolean => handsOut.test(name) && name !== 'DeveloperMetadataFinder.find';
+
+/** Whether the file may be another after a call than before it. */
+export const mayChange = (name: string): boolean => !looksOnly.test(name);
+
+/** From now on every call is noted. The list grows as the host works. */
+export function callsOf(host: StandIn): readonly string[] {
+  const calls: string[] = [];
+  watch(host, (name) => calls.push(name));
+  return calls;
 }
 
 export interface Failure {
@@ -96,8 +128,21 @@ export function failAtCall(host: StandIn, number: number, isGone = false): Failu
   return { calls: () => calls, stop };
 }
 
+/** From now on the host fails once, at the call behind the first one of this name. */
+export function failBehind(host: StandIn, called: string): void {
+  let isNext = false;
+  let hasFailed = false;
+  watch(host, (name) => {
+    if (isNext && !hasFailed) {
+      hasFailed = true;
+      throw new Error('Service Spreadsheets failed while accessing document.');
+    }
+    isNext = name === called;
+  });
+}
+
 /** Tells of every call of the host before it is made. */
-function watch(host: StandIn, told: (name: string) => void): () => void {
+function watch(host: StandIn, told: (name: string) => unknown): () => void {
   const counts = host.counts as unknown as Counting;
   const count = counts.countHost;
   counts.countHost = function (this: unknown, name: string) {

@@ -87,7 +87,8 @@ describe.each(places)('something typed in $where', ({ row, column }) => {
 describe('something typed where a check belongs', () => {
   it('is in a note before its lesson is put away, since the places of checks are emptied when that is opened again', () => {
     typeIn(host, { sheet, cells: [[molarMass, at.lookAt, 'an idea']] });
-    const wish = { seen: [], read: { kinds: [] }, sheetId: sheetState(host, sheet).id, keptName: 'Away', about: '{}' };
+    const about = { sheetId: sheetState(host, sheet).id, was: sheet, keptName: 'Away', about: '{}' };
+    const wish = { seen: [], read: { kinds: [] }, ...about };
     expect(host.run('teacher', 'putAside', [layoutVersion, wish])).toMatchObject({ ok: true });
     expect(host.book.cell(sheetState(host, 'Away'), molarMass, at.lookAt).note).toContain('“an idea”');
   });

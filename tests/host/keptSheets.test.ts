@@ -123,7 +123,7 @@ describe('what is typed into a sheet after it was put aside, while the build goe
     buildUntil(moved, isKept(sheet));
     type(keptName(), 'c1-t1', 'moles of solute', '0.0600');
     const { id } = sheetState(host, 'Moss class');
-    const wish = { seen: [], read: { kinds: [] }, sheetId: id, keptName: 'Moss class, kept' };
+    const wish = { seen: [], read: { kinds: [] }, sheetId: id, was: 'Moss class', keptName: 'Moss class, kept' };
     const last = { show: null, emptySheet: null };
     expect(host.run('teacher', 'putAside', [layoutVersion, { ...wish, last }])).toMatchObject({
       ok: true,

@@ -15,7 +15,7 @@ import { cases } from '../depth.ts';
 import { liveThreeWeeks } from '../journey/threeWeeks.ts';
 import { answerOf, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
-import { type Change, changesOf, failAtCall, savedBefore } from './hostFailure.ts';
+import { actAtEveryCall, type Change, changesOf, failAtCall, savedBefore } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 const [fern, moss] = ['Fern class', 'Moss class'] as const;
@@ -139,6 +139,59 @@ describe('two lessons at once', () => {
     expect(host.book.sheets.filter(({ name }) => /kept/.test(name))).toEqual([]);
     // Nothing was taken for an obstacle on the way.
     expect(workbookText(host)).not.toContain('Typed in this cell');
+  });
+});
+
+describe('a tab that gets another name in the very run that puts its sheet away', () => {
+  /** The next lesson as far as the step in which the class before is put away. */
+  const about = (() => {
+    let saved: string | undefined;
+    return (): string => {
+      if (saved !== undefined) return saved;
+      const host = open({ clock: on('09'), saved: worked() });
+      answerOf(call(host, 'nextLesson', chloride));
+      while (!host.book.sheets.some(({ name }) => name === `${fern} 2`)) answerOf(call(host, 'continueBuild'));
+      saved = host.save();
+      return saved;
+    };
+  })();
+  /** Gives a tab another name just before the call behind so many of these of the run, and says whether it came to that. */
+  const rename = (host: StandIn, tab: string, isPlace: (called: string, count: number) => boolean): boolean => {
+    let [isAside, count, done] = [false, 0, false];
+    const { run: answer } = host;
+    host.run = (seat, called, args) => {
+      isAside = called === 'putAside';
+      return answer(seat, called, args);
+    };
+    const { stop } = actAtEveryCall(host, (called) => {
+      if (!isAside || done) return;
+      count += 1;
+      if (!isPlace(called, count)) return;
+      done = true;
+      host.book.renameSheet(sheetState(host, tab), 'Ferns on Monday');
+    });
+    answerOf(call(host, 'continueBuild'));
+    stop();
+    return done;
+  };
+  it.each([
+    { when: 'at its beginning', tab: fern, isPlace: (_: string, count: number) => count === 1, now: 'Ferns on Monday' },
+    {
+      when: 'as it is looked at for the last time',
+      tab: fern,
+      isPlace: (called: string) => called === 'Sheet.getName',
+      now: 'Ferns on Monday',
+    },
+    {
+      when: 'while it is the new one’s',
+      tab: `${fern} 2`,
+      isPlace: (called: string) => called === 'Sheet.hideSheet',
+      now: fern,
+    },
+  ])('keeps that: $when', ({ tab, isPlace, now }) => {
+    const host = open({ clock: on('09'), saved: about() });
+    expect(rename(host, tab, isPlace)).toBe(true);
+    expect(host.book.sheets.map(({ name }) => name)).toEqual(expect.arrayContaining(['Ferns on Monday', away(now)]));
   });
 });
 

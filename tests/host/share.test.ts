@@ -6,7 +6,7 @@ import { cases } from '../depth.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
-import { saveAtChanges } from './hostFailure.ts';
+import { failBehind, saveAtChanges } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 /** Stands in every text that a person put somewhere: it must be nowhere afterwards. */
@@ -135,6 +135,15 @@ function buildAgain(): void {
 const marksIn = (): readonly string[] => host.save().match(new RegExp(`.{0,60}${mark}.{0,60}`, 'g')) ?? [];
 
 describe('emptyCopy', () => {
+  it('leaves no sheet more where it stopped behind the first that it put in, and is pressed again', () => {
+    const whole = open({ saved, name, clock });
+    for (const one of [host, whole]) one.book.addSheet('Seats');
+    answerOf(call(whole, 'emptyCopy', wish));
+    failBehind(host, 'Spreadsheet.insertSheet');
+    expect(call(host, 'emptyCopy', wish).ok).toBe(false);
+    answerOf(call(host, 'emptyCopy', wish));
+    expect(sheetNames()).toEqual(whole.book.sheets.map((sheet) => sheet.name));
+  });
   it('leaves nothing personal anywhere in the file', () => {
     markEverything();
     expect(marksIn().length).toBeGreaterThan(60);

@@ -175,31 +175,43 @@ describe('checks that the sidebar works out', () => {
     expect(checksIn(host)).toHaveLength(2);
   });
 
-  it('keep in a note what somebody typed over one while its lesson was put away', () => {
+  it.each([
+    { from: 'the sidebar', lesson: bySidebar },
+    { from: 'formulas', lesson: oneClass },
+  ])('keep in a note what somebody typed over one from $from while its lesson was put away', ({ lesson }) => {
     const at9 = () => new Date('2026-03-09T10:00:00Z');
-    const before = opened(bySidebar);
+    const before = opened(lesson);
     answerOf(call(before, 'workOutChecks'));
     const said = saidIn(before);
     const host = open({ clock: at9, saved: before.save() });
-    const [one, other] = readingOf(host).blocks[0]?.steps.slice(1) ?? [];
+    const { headingRow = 0, closingRow = 0, steps = [] } = readingOf(host).blocks[0] ?? {};
+    const [one, other] = steps.slice(1);
     if (one === undefined || other === undefined) throw new Error('Expected rows.');
+    // Of the other team somebody has taken out all but the heading.
+    const { headingRow: from = 0, closingRow: to = 0 } = readingOf(host).blocks[1] ?? {};
+    host.deleteRows('teacher', sheetState(host, sheet).id, from + 1, to - from);
     finish(host, call(host, 'nextLesson', { ...oneClass, givens: { ...setup.givens, formula: 'KCl', ion: 'Cl-' } }));
     const away = deskWords.awayName(sheet, '2026-03-02');
     typeIn(host, {
       sheet: away,
       cells: [
+        [headingRow, at.check, 'a word'],
         [one.row, at.check, 'an idea'],
         [other.row, at.lookAt, 'another'],
+        [closingRow, at.hint, 'a third'],
       ],
     });
-    expect(finish(host, call(host, 'openEarlier', '2026-03-02.1')).late).toContain(`E${one.row}, F${other.row}`);
+    expect(finish(host, call(host, 'openEarlier', '2026-03-02.1')).late).toContain(
+      `E${headingRow}, E${one.row}, F${other.row}, G${closingRow}`,
+    );
     const noteAt = (row: number, column: number) => host.book.cell(sheetState(host, sheet), row, column).note;
+    expect(noteAt(headingRow, at.check)).toBe(hostWords.movedAside('a word'));
     expect(noteAt(one.row, at.check)).toBe(hostWords.movedAside('an idea'));
     expect(noteAt(other.row, at.lookAt)).toBe(hostWords.movedAside('another'));
     // Only these, and the checks come again as they were.
-    expect(notesIn(host)).toEqual([one.row, other.row]);
+    expect(notesIn(host)).toEqual([headingRow, one.row, other.row, closingRow]);
     answerOf(call(host, 'workOutChecks'));
-    expect(saidIn(host)).toEqual(said);
+    expect(saidIn(host).slice(0, closingRow)).toEqual(said.slice(0, closingRow));
   });
 
   it('come with the counts that no trigger makes there, and the same ones', () => {

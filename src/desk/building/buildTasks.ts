@@ -162,24 +162,18 @@ function plainerTab(leaves: string, stays = leaves): string {
 /** Every sheet of the sample, in use or put away; Progress is made anew, since its parts are gone. */
 const removals = (book: Book, of: string): readonly BuildTask[] => [
   ...sampleLessons(book).flatMap((id) =>
-    sheetsOfLesson(book, id).flatMap(({ id: sheet, tag, name }): readonly BuildTask[] =>
-      tag === null
-        ? []
-        : [
-            {
-              role: ofLesson(
-                { kind: tag.kind, ...(tag.className === undefined ? {} : { className: tag.className }) },
-                id,
-              ),
-              label: deskWords.buildLabels.remove(name),
-              leaves: {
-                sheet,
-                tab: name,
-                ...(tag.kind === 'class' ? {} : { instead: ofLesson({ kind: tag.kind }, of) }),
-              },
-            },
-          ],
-    ),
+    sheetsOfLesson(book, id).flatMap(({ id: sheet, tag, name }): readonly BuildTask[] => {
+      if (tag === null) return [];
+      const { kind, className } = tag;
+      const instead = ofLesson({ kind }, of);
+      const leaves = {
+        sheet,
+        tab: kind === 'class' ? name : plainerTab(name, sheetInUse(book, instead)?.name),
+        ...(kind === 'class' ? {} : { instead }),
+      };
+      const role = ofLesson({ kind, ...(className === undefined ? {} : { className }) }, id);
+      return [{ role, label: deskWords.buildLabels.remove(name), leaves }];
+    }),
   ),
   ...[sheetInUse(book, { kind: 'progress' })].flatMap((sheet): readonly BuildTask[] =>
     sheet === undefined

@@ -1,4 +1,4 @@
-import type { ApplyWish, LastTouch, ReadWish, SheetKind, SheetWish, StepReading } from '../../host/calls.ts';
+import type { ApplyWish, AsideWish, LastTouch, ReadWish, SheetKind, SheetWish, StepReading } from '../../host/calls.ts';
 import { teamsOf } from '../../workbook/planWorkbook.ts';
 import type { SheetPlan, SheetRole } from '../../workbook/workbook.ts';
 import { ask, type Work } from '../file/ask.ts';
@@ -17,7 +17,7 @@ import type { BuildState } from '../views.ts';
 import { deskWords } from '../words.ts';
 import { beginBuild } from './beginBuild.ts';
 import { bookOpened } from './bookOpened.ts';
-import { type BuildNote, type BuildTask, type LeavingTask, noteIn, stateOf } from './buildNote.ts';
+import { type BuildNote, type BuildTask, type LeavingTask, noteIn, roleName, stateOf } from './buildNote.ts';
 import { clearRowsOf } from './clearRowsOf.ts';
 import { peopleGoingAlong } from './peopleGoingAlong.ts';
 import { sampleEntries } from './sampleEntries.ts';
@@ -58,6 +58,19 @@ function namesNow(
   return { tab: away === keptName ? tab : now, keptName: away };
 }
 
+/** The sheet that comes in place of one that leaves: it takes over the name of the tab, unless somebody gave it one. */
+function insteadOf(
+  book: Book,
+  { note, role, tab }: { readonly note: BuildNote; readonly role: SheetRole; readonly tab: string },
+): AsideWish['instead'] {
+  const sheet = sheetInUse(book, role);
+  if (sheet === undefined) return undefined;
+  const { id: sheetId, name: was } = sheet;
+  const given = [tab, note.names[roleName(role)] ?? tab].map(withoutNumber);
+  return { sheetId, was, now: given.includes(withoutNumber(was)) ? tab : was };
+}
+const withoutNumber = (name: string): string => deskWords.nameBefore(name).replace(/ \d+$/, '');
+
 interface Step {
   readonly book: Book;
   readonly note: BuildNote;
@@ -67,9 +80,12 @@ interface Step {
 function* putAside(file: File, { book, note, aside }: Step & { readonly aside: number }): Work<Outcome<BuildState>> {
   const sheet = book.sheets.find(({ id }) => id === aside);
   if (sheet === undefined || sheet.kept) return done(stepped(file, { book, note, made: false, steps: 1 }));
+  const { name, tag } = sheet;
   const answer = yield* ask('putAside', {
     sheetId: aside,
-    keptName: sheet.tag?.keptName ?? deskWords.keptName(sheet.name, note.stamp),
+    was: name,
+    // One that stopped on its way has its dated name by now, unless somebody gave it another.
+    keptName: name === tag?.keptName ? name : deskWords.keptName(name, note.stamp),
     ...closing({ book, note, made: false, steps: 1 }),
     seen: [],
   });
@@ -100,14 +116,16 @@ function* leave(
     book = ready.value;
   }
   const { keptName, tab } = namesNow(leaves, book, role);
-  const instead = leaves.instead && sheetInUse(book, leaves.instead)?.id;
+  const was = book.sheets.find(({ id }) => id === sheetId)?.name ?? tab;
+  const instead = leaves.instead && insteadOf(book, { note, role: leaves.instead, tab });
   const answer = yield* ask('putAside', {
     sheetId,
+    was,
     keptName: keptName ?? tab,
     ...(keptName === undefined
       ? { remove: true }
       : { about: isOpen ? aboutAway(book, role, note.wish.takesPeople) : '' }),
-    ...(instead === undefined ? {} : { instead: { sheetId: instead, tab } }),
+    ...(instead === undefined ? {} : { instead }),
     ...closing({ book, note, made: false, steps: 1 }),
     seen: [],
   });

@@ -2,6 +2,7 @@ import { obstaclesIn } from '../../workbook/obstaclesIn.ts';
 import { readClassSheet } from '../../workbook/readClassSheet.ts';
 import { checksAreWritten } from '../../workbook/writtenChecks.ts';
 import type { Work } from '../file/ask.ts';
+import type { BookSheet } from '../file/book.ts';
 import { buildKinds, type File, look } from '../file/look.ts';
 import { cellsOf } from '../file/sheets.ts';
 import { awakened, lessonBook, sheetsAway } from '../lesson/lessonsInFile.ts';
@@ -45,7 +46,7 @@ export function* openEarlier(
   const plan = lessonInFile(lessonBook(awakened(read.value, id, wakes), id));
   if (!plan.ok) return plan;
   const overChecks = sheetsAway(read.value).flatMap(({ lesson, sheet, note: { className } }) => {
-    const cells = lesson === id && wakes.includes(sheet.tag?.className ?? '') ? typedOverIn(cellsOf(sheet)) : [];
+    const cells = lesson === id && wakes.includes(sheet.tag?.className ?? '') ? typedOverIn(sheet) : [];
     return cells.length > 0 ? [{ className, cells }] : [];
   });
   const cleared = away.filter((one) => one.note.cleared === true).map((one) => one.note.className);
@@ -63,8 +64,11 @@ export function* openEarlier(
   });
 }
 
-/** Cells where somebody typed over checks that the page wrote: the script moves that into notes as it wakes the sheet. */
-const typedOverIn = (cells: ReturnType<typeof cellsOf>): readonly string[] =>
-  checksAreWritten(cells)
-    ? (readClassSheet(cells)?.blocks ?? []).flatMap((block) => obstaclesIn(block, cells).map(({ cell }) => cell))
-    : [];
+/** Cells where somebody typed over checks at rest: the script moves that into notes as it wakes the sheet. */
+function typedOverIn(sheet: BookSheet): readonly string[] {
+  const cells = cellsOf(sheet);
+  if (sheet.tag?.sums !== true && !checksAreWritten(cells)) return [];
+  return (readClassSheet(cells)?.blocks ?? []).flatMap((block) =>
+    obstaclesIn(block, cells, true).map(({ cell }) => cell),
+  );
+}
