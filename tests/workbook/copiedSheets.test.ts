@@ -3,9 +3,11 @@ import { withLessonMark } from '../../src/workbook/lessonMark.ts';
 import { planClassSheet } from '../../src/workbook/planClassSheet.ts';
 import { planPlaces, planPlanSheet } from '../../src/workbook/planPlanSheet.ts';
 import { planPrepareSheet } from '../../src/workbook/planPrepareSheet.ts';
+import { planProgressSheet, progressOrder } from '../../src/workbook/planProgressSheet.ts';
 import { planRecordSheet } from '../../src/workbook/planRecordSheet.ts';
 import { recognisedSheet } from '../../src/workbook/recognisedSheet.ts';
 import { newSheetNames } from '../../src/workbook/sheetNames.ts';
+import { words } from '../../src/workbook/words.ts';
 import type { SheetPlan } from '../../src/workbook/workbook.ts';
 import { lesson, teams } from './lesson.ts';
 
@@ -48,4 +50,18 @@ it('a copied Record is known by all of its headings in one row, and by some of t
   const headings = cells.find((line) => line.length > 5) ?? [];
   headings[3] = 'mine';
   expect(recognisedSheet(cells)).toBeUndefined();
+});
+
+it('Progress says by its cells in which order its classes stand, whatever people wrote between them', () => {
+  const classes = ['Moss class', 'Fern class'].map((className, place) => ({
+    className,
+    id: `${className} as first named`,
+    teams: teams.slice(place * 2, place * 2 + 2),
+  }));
+  const cells = cellsOf(planProgressSheet({ lesson, classes, names, places }));
+  const order = progressOrder(cells);
+  expect(order.ids).toEqual(classes.map(({ id }) => id));
+  cells.push(['a note', words.progress.done], ['another', '', words.progress.count]);
+  expect(progressOrder(cells)).toEqual(order);
+  expect(progressOrder([['Progress']])).toEqual({ ids: [], keysAt: undefined });
 });
