@@ -9,7 +9,7 @@ export default {
   plugins: ['@stryker-mutator/vitest-runner'],
   vitest: { configFile: 'scripts/mutation.vitest.ts', related: false },
   mutate: [...mutate, '!src/**/*.generated.ts', '!src/**/*Texts.ts'],
-  ignorePatterns: ['dist', 'src/preview', 'reports', '.preview', '.stryker-tmp'],
+  ignorePatterns: ['dist', 'reports', '.preview', '.stryker-tmp'],
   reporters: ['clear-text', 'json', 'progress-append-only'],
   jsonReporter: { fileName: `reports/mutation-${name}.json` },
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false, reportScoreTable: true },

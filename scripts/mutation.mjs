@@ -1,9 +1,11 @@
 // `npm run mutation`: changes the pure rooms in thousands of small ways and counts how many of them a test notices. Hours,
 // so it is no part of `npm test`. `-- judging` does one room; `-- judging --lines 190 --seed 7` some of its lines.
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { mutationRooms } from './mutationRooms.mjs';
-import { prepare, root, run, stop } from './prepare.mjs';
+import { prepare, root, run, runTypeScript, stop } from './prepare.mjs';
 
 const usage = 'npm run mutation -- [room …] [--lines number] [--seed number]';
 const { values, positionals } = parseArgs({
@@ -22,6 +24,12 @@ for (const [name, number] of Object.entries(values)) {
 prepare();
 if (values.lines !== undefined) process.env.LABROW_MUTATED_LINES = String(values.lines);
 if (values.seed !== undefined) process.env.LABROW_MUTATED_SEED = String(values.seed);
+// The script for the stand-in is built once, from sources without marks: it runs beside the mutants and not with them.
+const built = mkdtempSync(join(tmpdir(), 'labrow-tests-'));
+process.on('exit', () => rmSync(built, { recursive: true, force: true }));
+if (runTypeScript('scripts/buildForTests.ts', [built]) !== 0)
+  stop('the project could not be built; the lines above say why.');
+process.env.LABROW_BUILT = built;
 const stryker = join(root, 'node_modules/@stryker-mutator/core/bin/stryker.js');
 let failed = 0;
 for (const room of positionals.length > 0 ? positionals : known) {

@@ -1,5 +1,6 @@
 import { defineConfig } from 'vitest/config';
 import { mutatedRoom } from './mutationRooms.mjs';
+import { noticeUnloaded } from './noticeUnloaded.mjs';
 
 const { tests, without = [] } = mutatedRoom();
 
@@ -16,5 +17,6 @@ export default defineConfig({
     env: { LABROW_MOST_CASES: '20' },
     testNamePattern: /^(?!.*random and mutated)/,
     testTimeout: 120_000,
+    reporters: [{ onTestModuleEnd: noticeUnloaded }],
   },
 });

@@ -171,10 +171,6 @@ export const deskWords = {
       says: 'The Plan has no team with the key {received}.',
       advice: 'Look again in the sidebar and choose a team from the list.',
     },
-    columnTaken: {
-      says: 'The column after the numbers in the Plan is called {received}, but absence is noted there.',
-      advice: 'Call it “today”, or leave the column empty.',
-    },
   },
   practice: {
     noNumbers: {

@@ -35,6 +35,13 @@ describe('a team that is marked absent', () => {
     file.state.today = '2026-03-03';
     expect(absent()).toEqual([]);
   });
+  it('is noted beside a column of the teacher’s own, and not over it', () => {
+    const line = cells()[headingRow() - 1] ?? [];
+    line.splice(column() - 1, line.length, 'seat');
+    file.put(sheet, rowOf('c1-t2'), column(), 'window');
+    valueIn(file.call('setAbsent', 'c1-t2', true));
+    expect([mark('c1-t2'), absent()]).toEqual(['window', ['Heron']]);
+  });
   it('is there again when the mark is taken away', () => {
     valueIn(file.call('setAbsent', 'c1-t2', true));
     valueIn(file.call('setAbsent', 'c1-t2', false));

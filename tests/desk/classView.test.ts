@@ -265,14 +265,14 @@ describe('the class now', () => {
     file.finish(file.call('startBuild', { ...setup, activity: reading.id, givens, settings }));
     expect(view().percentErrors).toEqual([]);
     const step = 'percent error';
-    fillRow(file, { step }, { entry: '-2.5', check: 'on target' });
+    fillRow(file, { step }, { entry: '-2.125', check: 'on target' });
     fillRow(file, { key: 'c1-t2', step }, { entry: '1.5', check: 'close' });
-    expect(view().percentErrors).toEqual([1.5, 2.5]);
+    expect(view().percentErrors).toEqual([1.5, 2.125]);
     const row = file.sheetCalled(words.plan.sheet).cells.findIndex(([name]) => name === 'decimal mark') + 1;
     file.put(words.plan.sheet, row, 2, 'comma');
-    fillRow(file, { step }, { entry: '-2,5', check: 'on target' });
+    fillRow(file, { step }, { entry: '-2,125', check: 'on target' });
     fillRow(file, { key: 'c1-t2', step }, { entry: '1,5', check: 'close' });
-    expect(view().percentErrors).toEqual([1.5, 2.5]);
+    expect(view().percentErrors).toEqual([1.5, 2.125]);
   });
   it('leaves percent errors out where the file has no lesson to ask for them, and shows the rows by their names', () => {
     file.state.sheets = file.state.sheets.filter(({ name }) => name !== words.plan.sheet);
@@ -369,6 +369,17 @@ describe('entering checks again', () => {
       read: { kinds: ['class'] },
     });
     expect(wish?.seen.map((seen) => seen.id)).toEqual([file.sheetCalled(words.plan.sheet).id, id]);
+  });
+  it('leaves the page with the class as it was read after that', () => {
+    const page: File = { book: undefined };
+    valueIn(file.run(workFor(page, 'readClass', [fern])));
+    file.put(fern, file.rowOf(fern, 'c1-t1'), at.check, '');
+    file.checksAnswer({ renewed: 0, missing: [file.sheetCalled(fern).id] });
+    valueIn(file.run(workFor(page, 'checkAgain', [])));
+    const { sheets = [], kinds = [] } = page.book ?? {};
+    const cells = sheets.find(({ name }) => name === fern)?.cells;
+    expect(cells?.[file.rowOf(fern, 'c1-t1') - 1]?.[at.check - 1]).not.toBe('');
+    expect(kinds).not.toContain('');
   });
   it('counts only blocks whose check is gone', () => {
     file.put(fern, file.rowOf(fern, 'c1-t1'), at.check, '');

@@ -102,6 +102,14 @@ describe('saying who is in a team', () => {
     expect(writeCount()).toBe(1);
     expect(problemOf(set('Ana, Cy')).field).toBe('names');
   });
+  it('takes a press again that emptied the cell for the same press, and no other words', () => {
+    typed('Ana');
+    const emptied = () => file.call('setMembers', fern, 'c1-t1', { names: '', absent: [], base: 'Ana' });
+    expect(valueIn(emptied())).toEqual(valueIn(emptied()));
+    expect(writeCount()).toBe(1);
+    typed('Ben');
+    expect(problemOf(emptied()).message).toBe(said(say.changed));
+  });
   it('leaves alone what somebody writes while it is being sent, and knows those words at once', () => {
     const page = { book: undefined };
     file.before(() => typed('Eda'));

@@ -5,7 +5,7 @@ import { closingHeight } from '../../src/workbook/classHeights.ts';
 import { mostRowHeight, planColumns } from '../../src/workbook/layout.ts';
 import { readLesson } from '../../src/workbook/readLesson.ts';
 import { words } from '../../src/workbook/words.ts';
-import { builtLesson, fern, setup } from './builtLesson.ts';
+import { builtLesson, fern, moss, setup } from './builtLesson.ts';
 import { type PaperFile, problemOf, valueIn } from './paperFile.ts';
 import { said } from './said.ts';
 
@@ -80,6 +80,23 @@ describe('setOwnHelp', () => {
     line[line.indexOf(ownHelpGiven)] = '';
     expect(refused({ level: '1' })).toBe(said(deskWords.ownHelp.noColumns));
     expect(helpOf('c1-t1')).toEqual([undefined, '']);
+  });
+  it('makes no row higher where the closing row was taken out, and in a later class only its own', () => {
+    const heights = () => {
+      const wishes = file.asked.flatMap((one) => (one.call === 'writeCells' ? [one.wish.heights] : []));
+      return wishes[wishes.length - 1]?.map(({ sheetId, row }) => [sheetId, row]);
+    };
+    valueIn(file.call('setOwnHelp', 'c2-t1', { extension: 'Why?' }));
+    const last = file.rowOf(moss, 'c2-t1', 'in your words');
+    expect(heights()).toEqual([[file.sheetCalled(moss).id, last + 1]]);
+    file.sheetCalled(fern).cells.splice(file.rowOf(fern, 'c1-t1', 'in your words'), 1);
+    valueIn(file.call('setOwnHelp', 'c1-t1', { extension: 'Why?' }));
+    expect(heights()).toBeUndefined();
+  });
+  it('is shown as the lesson’s own in a Plan from before', () => {
+    const line = file.sheetCalled('Plan').cells.find((cells) => cells.includes(extensionGiven)) ?? [];
+    for (const name of [ownHelpGiven, extensionGiven]) line[line.indexOf(name)] = '';
+    expect(valueIn(file.call('readTeams')).classes[0]?.teams[0]?.help).toEqual({ level: '', extension: '' });
   });
   it('never makes a row higher than one that a teacher may add', () => {
     expect(closingHeight({ givens: {} })).toBe(26);

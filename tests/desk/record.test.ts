@@ -357,6 +357,39 @@ describe('what the record of today says', () => {
     valueIn(save([entryOf(fern)]));
     expect(due()).toEqual([]);
   });
+  it('is due twenty minutes after the last entry of a class, and says in how many minutes that is', () => {
+    const at = (time: string) => Object.assign(file.state, { clock: time, now: Date.parse(`2026-03-02T${time}:00Z`) });
+    fillRow(file, { step: 'molar mass' }, { entry: '119.00', time: today });
+    fillRow(file, { key: 'c1-t2', step: 'molar mass' }, { entry: '119.00', time: '2026-03-02T10:10:00Z' });
+    expect(valueIn(file.call('recordDue'))).toEqual({ due: [], nextInMinutes: 15 });
+    at('10:29');
+    expect(valueIn(file.call('recordDue'))).toEqual({ due: [], nextInMinutes: 1 });
+    at('10:30');
+    expect(valueIn(file.call('recordDue'))).toEqual({ due: [fern] });
+  });
+  it('names the concentrations of the class’s own teams, and none of another class', () => {
+    const plan = file.sheetCalled(words.plan.sheet);
+    const column = (plan.cells.find(([key]) => key === words.plan.key) ?? []).indexOf('target molarity') + 1;
+    file.put(words.plan.sheet, plan.cells.findIndex(([key]) => key === 'c2-t1') + 1, column, '0.175');
+    const concentrations = valueIn(file.call('readRecord')).classes.map(({ proposal }) => proposal.concentrations);
+    expect(concentrations.map((text) => text.includes('0.175'))).toEqual([false, true]);
+  });
+  it('knows by a time of yesterday that a lesson goes on of which nobody noted the day', () => {
+    for (const sheet of file.state.sheets) {
+      if (sheet.tag === null) continue;
+      const { lesson: _, ...tag } = sheet.tag;
+      sheet.tag = tag;
+    }
+    const fillAll = (tries: number, time: string) => {
+      for (const key of ['c1-t1', 'c1-t2'])
+        fillRow(file, { key, step: 'molar mass' }, { entry: '119.00', tries, time });
+    };
+    const hard = () => valueIn(file.call('readRecord')).classes[0]?.proposal.hard;
+    fillAll(4, today);
+    expect(hard()).toMatch(/^Most attempts: /);
+    fillRow(file, { step: 'moles of solute' }, { entry: '0.06', tries: 1, time: yesterday });
+    expect(hard()).toMatch(/^Most attempts since the lesson began: /);
+  });
   it('is due at once where no entry has a time, on the day that the lesson was begun', () => {
     const due = () => valueIn(file.call('recordDue')).due;
     fillRow(file, { sheet: moss, key: 'c2-t1', step: 'molar mass' }, { entry: '119.00', check: 'on target' });

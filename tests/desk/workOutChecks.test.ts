@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { workFor } from '../../src/desk/acts.ts';
 import type { File } from '../../src/desk/file/look.ts';
 import { deskWords } from '../../src/desk/words.ts';
-import { classColumns as at, countedColumn } from '../../src/workbook/layout.ts';
+import { classColumns as at, classRows, countedColumn } from '../../src/workbook/layout.ts';
 import { writtenColumn } from '../../src/workbook/typedOver.ts';
 import { words } from '../../src/workbook/words.ts';
 import { builtLesson, fern, moss, setup } from './builtLesson.ts';
@@ -32,6 +32,23 @@ describe('checks that the sidebar works out beside a lesson whose checks are for
     // On paper no formula hands the team its numbers, so that the judge finds none.
     expect([checkOf(moss, 'c2-t1'), checkOf(fern, 'c1-t1')]).toEqual(['unreadable', '']);
     expect(valueIn(file.call('workOutChecks')).rows).toBe(0);
+  });
+  it('are those of the numbers that the formulas hand to the team, and are written over none of them', () => {
+    const names = file.sheetCalled(moss).cells[classRows.title - 1] ?? [];
+    const plan = file.sheetCalled('Plan 2').cells;
+    const headings = plan.find(([key]) => key === words.plan.key) ?? [];
+    const line = plan.find(([key]) => key === 'c2-t1') ?? [];
+    const heading = file.rowOf(moss, 'c2-t1');
+    for (let column: number = at.givens; column <= names.length; column += 1) {
+      const place = headings.indexOf(names[column - 1] ?? '');
+      if (names[column - 1] !== '' && place >= 0) file.put(moss, heading, column, line[place] ?? '');
+    }
+    const given = structuredClone(file.sheetCalled(moss).cells[heading - 1]);
+    valueIn(file.call('workOutChecks'));
+    expect(checkOf(moss, 'c2-t1')).toBe('on target');
+    expect(file.sheetCalled(moss).cells[heading - 1]?.slice(writtenColumn - 1)).toEqual(
+      given?.slice(writtenColumn - 1),
+    );
   });
   it('are asked for by no file without such a lesson', () => {
     expect(valueIn(builtLesson().call('readLesson')).worksOutChecks).toBe(false);

@@ -139,6 +139,34 @@ describe('rows that a lesson adds to its activity', () => {
   });
 });
 
+describe('cautions of several substances in one class', () => {
+  const piece = (head: string, sentences: number) => ({
+    head,
+    effects: Array.from({ length: sentences }, (_, index) => `${head} effect ${index + 1}.`),
+    advice: Array.from({ length: sentences }, (_, index) => `${head} advice ${index + 1}.`),
+  });
+  it('are all said: those that have no row of their own follow in the last', () => {
+    const pieces = ['One', 'Two', 'Three', 'Four', 'Five', 'Six'].map((head) => piece(head, 1));
+    const rows = cautionCells(pieces);
+    expect(rows).toHaveLength(cautionRows);
+    expect(rows.slice(0, -1).map(({ task }) => task)).toEqual(['One effect 1.', 'Two effect 1.', 'Three effect 1.']);
+    expect(rows[cautionRows - 1]?.task).toBe('Four effect 1.\nFive effect 1.\nSix effect 1.');
+    const text = rows.flatMap((row) => Object.values(row)).join(' ');
+    for (const { head, advice } of pieces) for (const said of [head, ...advice]) expect(text).toContain(said);
+  });
+  it('go on in the next row where one cannot hold them, as sentences of their own', () => {
+    const long = piece('Of a long name that takes room', 24);
+    const rows = cautionCells([long]);
+    expect(
+      rows
+        .map(({ task }) => task)
+        .join(' ')
+        .trim(),
+    ).toBe(long.effects.join(' '));
+    expect(rows[1]?.task).toMatch(/^Of a long name/);
+  });
+});
+
 describe('cautions in a second language', () => {
   const also: Partial<Settings> = { 'cautions also in': 'Spanish' };
   it('stand below the first in the rows that are kept, whole, and no row is too high', () => {

@@ -89,6 +89,32 @@ describe('entries that are carried to a sheet of another layout', () => {
       { row: 6, column: entry, values: ['9'] },
     ]);
   });
+  it('say that their letters are of an older table, where the letters of a row have changed since', () => {
+    const relettered = { since: 99, column: entry, rows: [2, 4], before: 'older: ' };
+    const from = [
+      ['a', '', '', 'Ana'],
+      ['a', 'moles', '0.05'],
+      ['a', 'mass', 'c a b'],
+      ['b', 'mass', '7.14'],
+    ];
+    expect(carried(from, [], { relettered })).toEqual([
+      { row: 3, column: entry, values: ['0.05', 'older: c a b'] },
+      { row: 7, column: entry, values: ['7.14'] },
+      { row: 2, column: who, values: ['Ana'] },
+    ]);
+  });
+  it('are people alone for another activity: nothing of a row but the heading of its team', () => {
+    const { carried: columns, identity } = teamsAlone(plan());
+    expect(columns).toEqual([classColumns.who]);
+    expect(identity.rows).toEqual([
+      ['a', ''],
+      ['', ''],
+      ['', ''],
+      ['b', ''],
+      ['', ''],
+      ['', ''],
+    ]);
+  });
   it('never replace what stands in the new sheet, and make no run where there is nothing to carry', () => {
     const to = [[], [], ['a', 'moles', '1'], ['a', 'mass', null]];
     const from = [

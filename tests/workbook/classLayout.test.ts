@@ -152,6 +152,20 @@ describe('the heights of its rows', () => {
   });
 });
 
+describe('the height of a text', () => {
+  const setting = { width: 113, size: 10 };
+  const lines = (text: string) => Math.round((heightOf(text, setting) - heightOf('e', setting)) / 20) + 1;
+  it('grows by a line where words wrap, where one is wider than its column, and where a paragraph begins', () => {
+    // A letter of 10 takes 14 px across its width in the list: 100 px are 7.14 of it, so 12 of “e” and 7 of “m”.
+    expect(['e'.repeat(12), 'e'.repeat(13), 'm'.repeat(7), 'm'.repeat(8), 'm'.repeat(16)].map(lines)).toEqual([
+      1, 2, 1, 2, 3,
+    ]);
+    expect(['eeeeee eeeee', 'eeeeee eeeeee', 'e\ne', 'eeeee eeeee eeeee'].map(lines)).toEqual([1, 2, 2, 2]);
+    // Capitals are wider than small letters, and none is taken for a sign that nobody has measured.
+    expect(['B'.repeat(10), 'B'.repeat(11), 'N'.repeat(9), 'N'.repeat(10)].map(lines)).toEqual([1, 2, 1, 2]);
+  });
+});
+
 describe('what a team reads before its first entry', () => {
   it('is at most eighty words beside the cautions', () => {
     const plan = plannedFor({ ...lessonOf('stock and dilution', 'KBr'), invented: true });

@@ -120,6 +120,13 @@ describe('classNow', () => {
       `2 teams see this now: ${wrong.lookAt}`,
     );
   });
+  it('takes two different slips of a team for no question that comes twice', () => {
+    const other = { ...wrong, lookAt: 'Your value matches another thing. Which one?' };
+    const reasonOf = (second: typeof wrong) =>
+      seen(block('One', step('a', wrong), step('b', second))).talkFirst.map(({ reason }) => reason)[0];
+    expect(reasonOf(other)).not.toBe(reasonOf(wrong));
+    expect(reasonOf(other)).toBe(seen(block('One', step('a', wrong))).talkFirst[0]?.reason);
+  });
   it('takes neither the general sentence nor a call to wait for the same question', () => {
     const general = [remarks.notYet, remarks.farFromTarget];
     for (const lookAt of general) {

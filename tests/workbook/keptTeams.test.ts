@@ -49,6 +49,22 @@ describe('keptTeams', () => {
     expect(new Set(kept.map(({ key }) => key)).size).toBe(kept.length);
   });
 
+  it('keeps the practice of a class with its key and name, and gives it numbers of its own where all get new ones', () => {
+    const practice = {
+      ...teams[0],
+      key: 'practice-1',
+      team: 'Practice',
+      className: 'Fern class',
+      givens: {},
+    } as TeamPlan;
+    const wanted = { ...setup, settings: { ...setup.settings, seed: '2' } };
+    const kept = keptTeams({ drafted, before: reading([...teams, practice]), setup: wanted });
+    const again = kept.find(({ key }) => key === practice.key);
+    expect(again).toMatchObject({ team: 'Practice', className: 'Fern class' });
+    expect(again?.givens['target molarity']).toMatch(/^0\.\d+$/);
+    expect(drafted.map(({ givens }) => JSON.stringify(givens))).not.toContain(JSON.stringify(again?.givens));
+  });
+
   it('leaves out a team that is gone', () => {
     const kept = keptTeams({ drafted: drafted.slice(1), before: reading(teams), setup });
     expect(kept.map(({ team }) => team)).not.toContain('Otter');

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { defaultSettings } from '../../src/lab/lesson/defaultSettings.ts';
+import { ownHelpGiven } from '../../src/lab/lesson/teamColumns.ts';
 import { neutralLesson } from '../../src/workbook/neutralLesson.ts';
 import { planPlanSheet } from '../../src/workbook/planPlanSheet.ts';
 import { readLesson } from '../../src/workbook/readLesson.ts';
+import { settingOptions } from '../../src/workbook/settingOptions.ts';
 import { newSheetNames } from '../../src/workbook/sheetNames.ts';
 import { lesson } from './lesson.ts';
 
@@ -37,6 +39,10 @@ describe('neutralLesson', () => {
       ['c1-t2', 'Class 1', 'Team 2'],
       ['c2-t1', 'Class 2', 'Team 1'],
     ]);
+    expect(made.setup.classes).toEqual([
+      { name: 'Class 1', teams: ['Team 1', 'Team 2'] },
+      { name: 'Class 2', teams: [1, 2, 3, 4, 5, 6].map((number) => `Team ${number}`) },
+    ]);
     expect(made.setup.settings).toEqual(reading().setup.settings);
     expect(JSON.stringify(made)).not.toMatch(/Otter|Heron|Fern|Moss/);
   });
@@ -68,5 +74,21 @@ describe('readLesson', () => {
     ]);
     expect(found.givenNames).toEqual(lesson.givenNames);
     expect(found.problems).toEqual([]);
+  });
+});
+
+describe('the planned Plan', () => {
+  it('offers the levels of help under the heading of that column, in every line of a team', () => {
+    const plan = planPlanSheet(lesson, newSheetNames([]));
+    const row = planCells().findIndex(([first]) => first === 'key') + 1;
+    const column = (planCells()[row - 1] ?? []).indexOf(ownHelpGiven) + 1;
+    const offered = plan.choices.filter((choice) => choice.options === settingOptions[ownHelpGiven]);
+    expect(offered.map(({ area }) => [area.row, area.column]).filter(([at]) => at === row + 1)).toEqual([
+      [row + 1, column],
+    ]);
+  });
+  it('gives a look to no rows at all where there are no teams yet', () => {
+    const { looks } = planPlanSheet({ ...lesson, teams: [] }, newSheetNames([]));
+    expect(looks.filter(({ rows, columns }) => rows < 1 || columns < 1)).toEqual([]);
   });
 });

@@ -42,6 +42,16 @@ describe('planPrepareSheet', () => {
     expect(solidOf(lesson.teams)?.[2]).toEqual({ kind: 'blank' });
   });
 
+  it('tells the same amounts where decimals have a comma', () => {
+    const settings = { ...lesson.setup.settings, 'decimal mark': 'comma' as const };
+    const comma = { ...lesson, setup: { ...lesson.setup, settings } };
+    const amounts = (of: typeof lesson) =>
+      planPrepareSheet(of, names, places)
+        .blocks.flatMap((block) => block.cells)
+        .flatMap((line) => line.flatMap((cell) => (cell.kind === 'number' ? [cell.value] : [])));
+    expect(amounts(comma)).toEqual(amounts(lesson));
+  });
+
   it('always fits over an earlier list', () => {
     const plan = planPrepareSheet(lesson, names, places);
     const there = Array.from({ length: plan.rowCount }, (_, index) => [

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defaultSettings, defaultShelf } from '../../src/lab/lesson/defaultSettings.ts';
+import { ownHelpGiven } from '../../src/lab/lesson/teamColumns.ts';
 import type { CellValue } from '../../src/measurement/cellValue.ts';
 import { readLesson } from '../../src/workbook/readLesson.ts';
 import { settingOptions } from '../../src/workbook/settingOptions.ts';
@@ -114,8 +115,12 @@ describe('readLesson', () => {
     expect(found.problems[1]).toContain('a lot');
   });
   it('takes the usual value for a setting that is blank or gone, and says which and which value', () => {
-    for (const given of [{ settings: { spare: '' } }, { without: ['spare'] }]) {
+    for (const [given, why] of [
+      [{ settings: { spare: '' } }, 'is blank'],
+      [{ without: ['spare'] }, 'has no line in the Plan'],
+    ] as const) {
       const found = read(given);
+      expect(found.problems[0]).toContain(why);
       expect(found.setup.settings.spare).toBe(defaultSettings.spare);
       expect(found.problems).toHaveLength(1);
       expect(found.problems[0]).toContain('“spare”');
@@ -144,6 +149,14 @@ describe('readLesson', () => {
     expect(found.problems[0]).toContain('k1, no class, Otter');
     expect(found.problems[1]).toContain(`Line ${rows + 1} of`);
     expect(found.problems[1]).toContain('no key, Fern, no team');
+    for (const problem of found.problems) expect(problem).toMatch(/Fill in what is missing, or clear the line\.$/);
+  });
+  it('reads what a team has of its own by its heading, wherever that stands and however it is written', () => {
+    const headings = ['formula', 'flask', plan.today, 'seat', ownHelpGiven.toUpperCase()];
+    const found = read({ headings, lines: [['k1', 'Fern', 'Otter', 'KBr', '200', '', 'window', '2']] });
+    expect(found.teams[0]?.givens[ownHelpGiven]).toBe('2');
+    expect([found.places.teamColumns[ownHelpGiven], found.hasOwnColumns]).toEqual([8, true]);
+    expect(read({ headings: headings.filter((name) => name !== 'seat') }).hasOwnColumns).toBe(false);
   });
   it('says of a number that is a date or a tick, and of which team', () => {
     const found = read({ lines: [['k1', 'Fern', 'Otter', true, new Date(0)]] });

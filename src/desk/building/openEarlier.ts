@@ -60,7 +60,7 @@ export function* openEarlier(
     wakes,
     takesPeople,
     cleared,
-    ...(overChecks.length > 0 ? { overChecks } : {}),
+    overChecks,
   });
 }
 

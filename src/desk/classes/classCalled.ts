@@ -15,7 +15,6 @@ export function classCalled(book: Book, name: unknown): Outcome<BuiltClass> {
   const found = classesInUse(book).find((one) => one.name === name);
   if (found?.sheet === undefined) return problem({ ...deskWords.classUnknown, received });
   const { sheet, reading } = found;
-  if (reading === undefined)
-    return problem({ ...deskWords.classUnreadable, where: String(name), received: 'one without' });
+  if (reading === undefined) return problem({ ...deskWords.classUnreadable, where: String(name) });
   return done({ ...found, sheet, reading });
 }

@@ -12,7 +12,7 @@ import { planOf } from './planInFile.ts';
 export function lessonNow(
   book: Book,
 ): Outcome<{ readonly plan: PlanReading; readonly activity: Activity; readonly sheet: BookSheet }> {
-  const found = planOf(book, { ...deskWords.noLesson, received: 'none' });
+  const found = planOf(book, deskWords.noLesson);
   if (!found.ok) return found;
   const { reading: plan, sheet } = found.value;
   const activity = lessonActivity(plan.setup.settings);

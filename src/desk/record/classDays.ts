@@ -22,8 +22,8 @@ export interface ClassDayFound extends ClassDay {
   /** Id of the activity that its rows were built for; unknown for sheets of earlier versions. */
   readonly builtFor?: string;
   readonly hasEntriesToday: boolean;
-  /** Milliseconds since 1970 of the latest entry of today; left out where there is none, or none has a time. */
-  readonly lastEntryToday?: number;
+  /** Milliseconds since 1970 of the latest entry of today; minus infinity where there is none, or none has a time. */
+  readonly lastEntryToday: number;
 }
 
 /**
@@ -88,7 +88,7 @@ export function classDays(book: Book): readonly ClassDayFound[] {
         ...(source.tag.activity === undefined ? {} : { builtFor: source.tag.activity }),
         goesOn,
         hasEntriesToday: entriesToday.length > 0 || hasUntimed,
-        ...(entriesToday.length === 0 ? {} : { lastEntryToday: Math.max(...entriesToday) }),
+        lastEntryToday: Math.max(...entriesToday),
         ...(exit === undefined || exit.answered === 0 ? {} : { exit: { answered: exit.answered, right: exit.right } }),
         teams: blocks.map((block) => ({
           team: block.team,

@@ -42,7 +42,7 @@ export function recordDue(book: Book): Outcome<RecordDueView> {
     const { className, hasEntriesToday, lastEntryToday } = found;
     if (!hasEntriesToday || (reading !== undefined && rowFor(reading, found) !== undefined)) return [];
     // Of entries without a time nobody can say how long ago the last one was: early is better than never.
-    const sinceLast = lastEntryToday === undefined ? minutesAfterClass : (book.now - lastEntryToday) / 60_000;
+    const sinceLast = (book.now - lastEntryToday) / 60_000;
     return [{ className, minutesLeft: minutesAfterClass - sinceLast }];
   });
   const atWork = open.filter(({ minutesLeft }) => minutesLeft > 0).map(({ minutesLeft }) => minutesLeft);

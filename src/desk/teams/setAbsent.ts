@@ -22,9 +22,8 @@ export const setAbsent = (file: File, key: unknown, absent: unknown): Work<Outco
     const at = (row: number, column: number) => cellText(cells[row - 1]?.[column - 1]);
     const headingRow = reading.places.keys.row;
     const column = planColumns.firstGiven + reading.givenNames.length;
+    // Numbers have headings as far as the first blank one, or the one about today: nothing else can stand here.
     const heading = at(headingRow, column);
-    if (heading !== '' && heading !== words.plan.today)
-      return problem({ ...deskWords.teams.columnTaken, received: `“${heading}”` });
     const row = planRow(reading, sheet, key);
     if (row === 0) return problem({ ...deskWords.teams.unknown, received: `“${String(key)}”` });
     const cell = (line: number, now: string) => cellWish(sheet, { row: line, column }, now);

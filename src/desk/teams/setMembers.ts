@@ -55,7 +55,7 @@ export function* setMembers(
   );
   if (block.who !== read.base) {
     // The same press once more, whose answer was lost: what it wanted stands there.
-    return text !== '' && block.who === text ? done(membersView(text, day)) : problem(say.changed, 'names');
+    return block.who === text ? done(membersView(text, day)) : problem(say.changed, 'names');
   }
   const cell = whoCell({ sheet, block, now: text === '' ? membersTexts.heading : text });
   const written = yield* writeCells(file, { cells: [cell], seen: seenOf(sheet), kinds });
