@@ -42,7 +42,8 @@ export const mutationRooms = {
   }),
   judging: () => ({
     mutate: some('src/lab/judging'),
-    tests: ['lab'],
+    // What a row may come to say is asked by those who lay out sheets.
+    tests: ['lab', 'workbook'],
     without: sweeps,
   }),
   // The rooms that lay out sheets and run the desk are sampled: the same lines each time.
