@@ -129,8 +129,9 @@ function start(): void {
   }
 
   document.body.append(nav.root, checksHere.root, due.root, main);
-  nav.mark(viewAskedFor() ?? 'plan');
-  void open(viewAskedFor()).then(() => {
+  const asked = viewAskedFor();
+  if (asked !== undefined) nav.mark(asked);
+  void open(asked).then(() => {
     if (isSampleAskedFor() && lesson !== undefined) void builder.start(() => askDesk('startSample'), true);
   });
 }

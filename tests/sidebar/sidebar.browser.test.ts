@@ -653,6 +653,17 @@ describe('help and opening', () => {
     await opened.getByText('Talk first to Basalt').waitFor();
   });
 
+  it('marks no view as the one shown before one is, and shows the one chosen meanwhile', async () => {
+    const opened = await open(builtFile, { delay: 300, clock: true });
+    const marked = opened.locator('nav [aria-current]');
+    await opened.locator('nav button', { hasText: 'Plan' }).waitFor();
+    expect(await marked.count()).toBe(0);
+    await view(opened, 'Plan');
+    await opened.clock.runFor(600);
+    await buildButton(opened).waitFor();
+    expect(await marked.allTextContents()).toEqual(['Before class', 'Plan']);
+  });
+
   it('says what to do where there is no host at all', async () => {
     const opened = await open(emptyFile);
     await buildButton(opened).waitFor();

@@ -21,8 +21,21 @@ export function navigation(show: (name: ViewName) => void): { readonly root: HTM
     moment,
     button: element('button', { type: 'button', onclick: () => show(moments[moment][0]) }, texts.moments[moment]),
   }));
-  let shown: Moment | undefined;
   const list = (items: readonly HTMLElement[]) => items.map((item) => element('li', {}, item));
+  let offered: Moment | undefined;
+  const offer = (moment: Moment): void => {
+    if (offered === moment) return;
+    offered = moment;
+    views.replaceChildren(
+      ...list(
+        moments[moment].map((one) =>
+          element('button', { type: 'button', 'data-view': one, onclick: () => show(one) }, texts.views[one]),
+        ),
+      ),
+    );
+  };
+  // Until a view is shown none is marked, so that whoever chooses one meanwhile is not taken to be there already.
+  offer('before');
   return {
     root: element(
       'nav',
@@ -37,16 +50,7 @@ export function navigation(show: (name: ViewName) => void): { readonly root: HTM
         if (moment === now) button.setAttribute('aria-current', 'true');
         else button.removeAttribute('aria-current');
       }
-      if (shown !== now) {
-        views.replaceChildren(
-          ...list(
-            moments[now].map((one) =>
-              element('button', { type: 'button', 'data-view': one, onclick: () => show(one) }, texts.views[one]),
-            ),
-          ),
-        );
-      }
-      shown = now;
+      offer(now);
       for (const button of views.querySelectorAll('button')) {
         if (button.dataset.view === name) button.setAttribute('aria-current', 'page');
         else button.removeAttribute('aria-current');
