@@ -203,7 +203,7 @@ describe('reminder', () => {
     await opened.getByRole('button', { name: texts.record.save }).click();
     await opened.getByText('Saved:').waitFor();
     await openView(opened, 'Help');
-    expect(await reminder.isHidden()).toBe(true);
+    await reminder.waitFor({ state: 'hidden' });
   });
 });
 
