@@ -12,6 +12,8 @@ const address = 'http://sidebar.test/';
 export interface SidebarOptions {
   readonly answers: FakeAnswers;
   readonly delay?: number;
+  /** Views look again behind what they show, as where that was read some time ago. */
+  readonly stale?: boolean;
   readonly width?: number;
   readonly dark?: boolean;
   /** Time stands still but for what the test lets pass. */
@@ -86,8 +88,8 @@ async function openIn(pages: BrowserPages, options: SidebarOptions): Promise<Pag
     : pages.lend(address, { viewport, colorScheme, before });
 }
 
-const fakeHostScript = ({ answers, delay = 0 }: SidebarOptions): string =>
-  `(${installFakeHost})(${JSON.stringify({ answers, delay }).replaceAll('<', '\\u003c')});`;
+const fakeHostScript = ({ answers, delay = 0, stale = false }: SidebarOptions): string =>
+  `(${installFakeHost})(${JSON.stringify({ answers, delay, stale }).replaceAll('<', '\\u003c')});`;
 
 interface FakeFrame {
   fake: { answers: Record<string, FakeAnswer[]>; calls: { name: string; args: unknown[] }[]; delay: number };

@@ -11,6 +11,8 @@ interface FakeWindow {
     calls: { name: string; args: unknown[] }[];
     /** Milliseconds before an answer. */
     delay: number;
+    /** Whether views look again behind what they show. */
+    stale: boolean;
   };
   google: unknown;
 }
@@ -19,9 +21,17 @@ interface FakeWindow {
  * Runs in the page before its own script. Hands over copies, as the host does, and refuses what the host refuses, so
  * that a page which sends a date or a function fails here too.
  */
-export function installFakeHost({ answers, delay }: { readonly answers: FakeAnswers; readonly delay: number }): void {
+export function installFakeHost({
+  answers,
+  delay,
+  stale,
+}: {
+  readonly answers: FakeAnswers;
+  readonly delay: number;
+  readonly stale: boolean;
+}): void {
   const frame = window as unknown as FakeWindow;
-  frame.fake = { answers: JSON.parse(JSON.stringify(answers)), calls: [], delay };
+  frame.fake = { answers: JSON.parse(JSON.stringify(answers)), calls: [], delay, stale };
   const legal = (value: unknown): boolean => {
     if (value === null || ['string', 'number', 'boolean'].includes(typeof value)) return true;
     if (Array.isArray(value)) return value.every(legal);

@@ -172,6 +172,40 @@ describe('the class in front', () => {
   });
 });
 
+describe('a class that is picked by hand', () => {
+  const readsOf = async (opened: Page, className: string): Promise<number> =>
+    (await callsOf(opened)).filter(({ name, args }) => name === 'readClass' && args[0] === className).length;
+
+  it('stays, whatever a look says that was under way', async () => {
+    const classOf = { ...classView, inFront: 'Second period' };
+    const opened = await openSidebar({
+      answers: { ...answers, readClass: value(good(classOf)) },
+      delay: 150,
+      stale: true,
+    });
+    const pick = opened.getByLabel(texts.classNow.pick, { exact: true });
+    await pick.selectOption('Fourth period');
+    // A look begins when the one before has ended.
+    const look = opened.getByRole('button', { name: texts.classNow.lookAgain });
+    await expect
+      .poll(async () => {
+        await look.click();
+        return readsOf(opened, 'Fourth period');
+      })
+      .toBeGreaterThan(3);
+    expect(await pick.inputValue()).toBe('Fourth period');
+  });
+
+  it('cannot be closed or opened before it is known which of the two', async () => {
+    const opened = await openSidebar({ answers });
+    const close = opened.getByRole('button', { name: texts.classNow.close });
+    await expect.poll(() => close.isEnabled()).toBe(true);
+    await answerNext(opened, 'readClass', [{ silent: true }]);
+    await opened.getByLabel(texts.classNow.pick, { exact: true }).selectOption('Fourth period');
+    expect(await close.isEnabled()).toBe(false);
+  });
+});
+
 describe('the reminder', () => {
   it('comes when the host says that a class has gone, at the minute it named', async () => {
     const opened = await openSidebar({

@@ -34,6 +34,8 @@ export function classNowView(page: Page): View {
   let className = '';
   /** The class whose sheet was in front when somebody last came here: only another one in front is a wish to see that. */
   let front: string | undefined;
+  /** How often somebody has chosen a class by hand: that counts more than which sheet is in front. */
+  let picks = 0;
   let shown: ClassView | undefined;
   let shownText = '';
   let looking = false;
@@ -63,11 +65,13 @@ export function classNowView(page: Page): View {
   }
   const again = makeLookAgain(() => look(true));
   /** What was read is shown at once, and looked at again behind it where it is old: then another sheet may be in front. */
-  async function come(): Promise<void> {
+  async function come(before = picks): Promise<void> {
     await look(shown !== undefined, askDesk);
     if (!here || !isStale('readClass')) return;
     await look(true);
-    if (here && takeFront(shown?.inFront)) await come();
+    if (!here) return;
+    if (picks > before) front = shown?.inFront ?? front;
+    else if (takeFront(shown?.inFront)) await come();
   }
   /** Turns to the class that came to the front since somebody was here last; true where that is another class. */
   function takeFront(inFront: string | undefined): boolean {
@@ -85,11 +89,14 @@ export function classNowView(page: Page): View {
     open.clear();
     clock.textContent = '';
     content.replaceChildren();
+    // What it does hangs on whether this class is closed, which is not yet known.
+    bell.disabled = true;
   }
 
   function draw(): void {
     if (!shown) return;
     clock.textContent = texts.classNow.clock(shown.clock);
+    bell.disabled = false;
     bell.textContent = shown.closed ? texts.classNow.open : texts.classNow.close;
     bellAbout.hidden = shown.closed === true;
     const text = JSON.stringify({ ...shown, clock: '', inFront: '' });
@@ -174,8 +181,9 @@ export function classNowView(page: Page): View {
       className,
     );
     select.addEventListener('change', () => {
+      picks += 1;
       turnTo(select.value);
-      void come();
+      void come(picks - 1);
     });
     pick.replaceChildren(field({ id: 'class-now', label: texts.classNow.pick, control: select }).root);
     if (root.contains(content)) return;
