@@ -213,6 +213,9 @@ export class WeeksInPreview {
     await this.view(texts.views.record);
     const text = this.sidebar.getByLabel(texts.record.text);
     await text.waitFor();
+    // What was read earlier is shown at once, and brought up to date behind it.
+    const present = this.sidebar.getByLabel(texts.record.labels.present, { exact: true });
+    await expect.poll(() => present.count()).toBe(classes);
     await this.button(texts.record.save).click();
     await this.sidebar.getByText(texts.record.saved(classes)).waitFor();
     const said = await text.inputValue();
