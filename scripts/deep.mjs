@@ -28,6 +28,13 @@ const stages = [
     'browser tests in their long form',
     () => tool('vitest/vitest.mjs', 'run', '--config', '.vitest.config.ts', '--maxWorkers', '100%', 'browser.test'),
   ],
+  [
+    'sidebar tests with every answer late',
+    () => {
+      Object.assign(process.env, { LABROW_DEEP: '0', LABROW_LATE: '250' });
+      return tool('vitest/vitest.mjs', 'run', '--config', '.vitest.config.ts', '--no-isolate', 'tests/sidebar/');
+    },
+  ],
   ['students over 11,000 generated plans', () => runTypeScript('scripts/simulate.ts', ['11000', String(seed)])],
   ['500,000 hostile texts', () => runTypeScript('scripts/fuzz.ts', ['500000', String(seed)])],
   ...(process.argv.includes('--mutation')
