@@ -9292,12 +9292,7 @@ function putAside(file2, wish) {
 			leave({ file: file2, old: present, keptName, was });
 			keep(file2, present);
 		} else if (present.tag.state !== "away") {
-			if (!giveName(
-				present,
-				freeSheetName(file2.spreadsheet, keptName, (other) => other.getSheetId() === sheetId),
-				was
-			))
-				return false;
+			if (!giveName(present, freeNameFor(file2, present, keptName), was)) return false;
 			putAway({ file: file2, present, about, wish });
 		}
 	}
@@ -9314,6 +9309,7 @@ function giveName({ sheet }, name2, was) {
 	if (now === was && now !== name2) sheet.setName(name2);
 	return now === was || now === name2;
 }
+function freeNameFor({ spreadsheet }, { id }, wanted) { return freeSheetName(spreadsheet, wanted, (other) => other.getSheetId() === id); }
 function putAway({ file: file2, present, about, wish: { instead } }) {
 	const { sheet, tag } = present;
 	if (tag.kind === "class") {
@@ -9344,7 +9340,7 @@ function woken(file2, role) {
 }
 function leave({ file: file2, old, keptName, was = old.sheet.getName() }) {
 	const { sheet, tag } = old;
-	const name2 = freeSheetName(file2.spreadsheet, keptName, (other) => other.getSheetId() === old.id);
+	const name2 = freeNameFor(file2, old, keptName);
 	const { from: _, ...rest } = tag;
 	const before = tag.name ?? was;
 	writeTag(file2, old, {

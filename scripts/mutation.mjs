@@ -1,9 +1,8 @@
 // `npm run mutation`: changes the pure rooms in thousands of small ways and counts how many of them a test notices. Hours,
 // so it is no part of `npm test`. `-- judging` does one room; `-- judging --lines 190 --seed 7` some of its lines.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
+import { builtFolder } from './builtFolder.mjs';
 import { mutationRooms } from './mutationRooms.mjs';
 import { prepare, root, run, runTypeScript, stop } from './prepare.mjs';
 
@@ -25,8 +24,7 @@ prepare();
 if (values.lines !== undefined) process.env.LABROW_MUTATED_LINES = String(values.lines);
 if (values.seed !== undefined) process.env.LABROW_MUTATED_SEED = String(values.seed);
 // The script for the stand-in is built once, from sources without marks: it runs beside the mutants and not with them.
-const built = mkdtempSync(join(tmpdir(), 'labrow-tests-'));
-process.on('exit', () => rmSync(built, { recursive: true, force: true }));
+const built = builtFolder();
 if (runTypeScript('scripts/buildForTests.ts', [built]) !== 0)
   stop('the project could not be built; the lines above say why.');
 process.env.LABROW_BUILT = built;

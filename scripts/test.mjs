@@ -1,18 +1,18 @@
 // `npm test`: installs on first use, then every check, side by side so that no core stands idle; each failure says what
 // puts it right.
 import { spawn } from 'node:child_process';
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { availableParallelism, tmpdir } from 'node:os';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
+import { builtFolder } from './builtFolder.mjs';
 import { prepare, root, stop } from './prepare.mjs';
 
 prepare();
 
 const cache = join(root, '.cache');
 mkdirSync(cache, { recursive: true });
-/** Where what would be pushed is built for all tests of this run, from the sources as they are now. */
-const built = mkdtempSync(join(tmpdir(), 'labrow-tests-'));
-process.on('exit', () => rmSync(built, { recursive: true, force: true }));
+/** Where what would be pushed is built. */
+const built = builtFolder();
 
 /** Wall time in seconds, for reading only. @param {number} from */
 const seconds = (from) => `${((performance.now() - from) / 1000).toFixed(0)} s`;

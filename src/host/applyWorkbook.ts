@@ -160,14 +160,7 @@ export function putAside(file: FileInRun, wish: AsideWish): boolean {
       leave({ file, old: present, keptName, was });
       keep(file, present);
     } else if (present.tag.state !== 'away') {
-      if (
-        !giveName(
-          present,
-          freeSheetName(file.spreadsheet, keptName, (other) => other.getSheetId() === sheetId),
-          was,
-        )
-      )
-        return false;
+      if (!giveName(present, freeNameFor(file, present, keptName), was)) return false;
       putAway({ file, present, about, wish });
     }
   }
@@ -193,6 +186,10 @@ function giveName({ sheet }: SheetInRun, name: string, was: string): boolean {
   if (now === was && now !== name) sheet.setName(name);
   return now === was || now === name;
 }
+
+/** The name wanted, or with a number behind it, that no other sheet has. */
+const freeNameFor = ({ spreadsheet }: FileInRun, { id }: SheetInRun, wanted: string): string =>
+  freeSheetName(spreadsheet, wanted, (other) => other.getSheetId() === id);
 
 /** The tag is changed last, so that a stop before that is gone on from. */
 function putAway({
@@ -255,7 +252,7 @@ function leave({
   was?: string;
 }): void {
   const { sheet, tag } = old;
-  const name = freeSheetName(file.spreadsheet, keptName, (other) => other.getSheetId() === old.id);
+  const name = freeNameFor(file, old, keptName);
   const { from: _, ...rest } = tag;
   const before = tag.name ?? was;
   writeTag(file, old, {

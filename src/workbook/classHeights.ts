@@ -67,7 +67,6 @@ export function classHeights(input: HeightsInput): readonly SizedRun[] {
     ...[...lesson.activity.steps, ...exit].map((step) => ({
       height: Math.max(...teams.map((team) => stepHeight(step, { lesson, team }))),
       most: mostFor(step),
-      isAdded: mostFor(step) < mostRowHeight.any,
     })),
   ]);
   const blocks = teams.flatMap((team) => [...block, Math.max(closing, closingHeight(team))]);
@@ -92,7 +91,6 @@ function mostFor(step: Step): number {
 interface Row {
   readonly height: number;
   readonly most: number;
-  readonly isAdded?: boolean;
 }
 
 /** Calls that the heights of a block may cost, one more for rows that are added together; and what one call less may cost in pixels. */
@@ -108,7 +106,7 @@ const highBlock = 1600;
 function inFewCalls(rows: readonly Row[]): readonly number[] {
   let now = rows.map(({ height }) => height);
   // Rows that are added have calls of their own, so that the others stay as low as without them.
-  const isAdded = (place: number) => rows[place]?.isAdded === true;
+  const isAdded = (place: number) => (rows[place]?.most ?? mostRowHeight.any) < mostRowHeight.any;
   const allowed = mostCalls + rows.filter((_, place) => isAdded(place) && !isAdded(place - 1)).length;
   for (;;) {
     const calls = callsOf(now);

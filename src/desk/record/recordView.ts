@@ -33,8 +33,8 @@ export function recordView(book: Book): Outcome<RecordView> {
 }
 
 /**
- * Classes that have entries of today, are over (before that their teacher has other things to do), and have no row of today for that lesson; and in how many minutes the
- * next of them joins, where one is still at work.
+ * Classes that have entries of today, are over (before that their teacher has other things to do), and have no row of today
+ * for that lesson; and in how many minutes the next of them joins, where one is still at work.
  */
 export function recordDue(book: Book): Outcome<RecordDueView> {
   const reading = recordInFile(book)?.reading;

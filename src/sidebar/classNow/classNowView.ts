@@ -65,12 +65,13 @@ export function classNowView(page: Page): View {
   }
   const again = makeLookAgain(() => look(true));
   /** What was read is shown at once, and looked at again behind it where it is old: then another sheet may be in front. */
-  async function come(before = picks): Promise<void> {
+  async function come(isPick = false): Promise<void> {
+    const before = picks;
     await look(shown !== undefined, askDesk);
     if (!here || !isStale('readClass')) return;
     await look(true);
     if (!here) return;
-    if (picks > before) front = shown?.inFront ?? front;
+    if (isPick || picks > before) front = shown?.inFront ?? front;
     else if (takeFront(shown?.inFront)) await come();
   }
   /** Turns to the class that came to the front since somebody was here last; true where that is another class. */
@@ -183,7 +184,7 @@ export function classNowView(page: Page): View {
     select.addEventListener('change', () => {
       picks += 1;
       turnTo(select.value);
-      void come(picks - 1);
+      void come(true);
     });
     pick.replaceChildren(field({ id: 'class-now', label: texts.classNow.pick, control: select }).root);
     if (root.contains(content)) return;
