@@ -140,7 +140,9 @@ function lessonsLeft(
       const sheet = sheetInUse(own, { kind })?.id;
       if (sheet === undefined) return [];
       const leaves = leaving(book, { sheet, lesson: id, instead: ofLesson({ kind }, of) });
-      const tab = staying === undefined ? undefined : sheetInUse(staying, { kind })?.name;
+      const stays = staying === undefined ? undefined : sheetInUse(staying, { kind })?.name;
+      // One that comes back bears the day of its lesson until then.
+      const tab = stays === undefined ? undefined : deskWords.nameBefore(stays);
       return [
         {
           role: ofLesson({ kind }, id),

@@ -13,7 +13,10 @@ import { pollRowsOf, recordRowsOf } from '../lesson/sampleLeft.ts';
 import { done, type Outcome } from '../outcome.ts';
 import { recordInFile } from '../record/recordInFile.ts';
 
-/** Empties what a class of the sample has in the Poll and in the Record. It may be done twice. */
+/**
+ * Empties what a class of the sample has in the Poll and in the Record. It may be done twice: day and class of a row go
+ * last, so that where the host stops before that the row is still known as one of the class.
+ */
 export function* clearRowsOf(file: File, known: Book, sheetId: number): Work<Outcome<Book>> {
   const name = nameOf(known, sheetId);
   const read = yield* look(file, ['poll', 'record']);
@@ -23,30 +26,33 @@ export function* clearRowsOf(file: File, known: Book, sheetId: number): Work<Out
   const record = recordInFile(book);
   const columns = record?.reading?.columns;
   const cells = [
-    ...(poll === undefined
-      ? []
-      : pollRowsOf(book, name).flatMap((row) =>
-          emptied(poll, row, columnsBetween(pollColumns.day, pollColumns.openLine)),
-        )),
+    ...(poll === undefined ? [] : pollRowsOf(book, name).flatMap((row) => emptied(poll, row, inPoll))),
     ...(record === undefined || columns === undefined
       ? []
       : recordRowsOf(book, name).flatMap((row) =>
-          emptied(
-            record.sheet,
-            row,
-            recordFields.map((field) => columns[field]),
-          ),
+          emptied(record.sheet, row, {
+            knownBy: [columns.day, columns.className],
+            columns: recordFields.map((field) => columns[field]),
+          }),
         )),
   ];
   return cells.length === 0 ? done(book) : yield* writeCells(file, { cells, seen: [], kinds: ['poll', 'record'] });
 }
 
-const columnsBetween = (first: number, last: number): readonly number[] =>
-  Array.from({ length: last - first + 1 }, (_, place) => first + place);
+interface RowColumns {
+  readonly columns: readonly number[];
+  /** Those of them by which it is seen whose row it is. */
+  readonly knownBy: readonly number[];
+}
+const inPoll: RowColumns = {
+  knownBy: [pollColumns.day, pollColumns.className],
+  columns: Array.from({ length: pollColumns.openLine - pollColumns.day + 1 }, (_, place) => pollColumns.day + place),
+};
 
-const emptied = (sheet: BookSheet, row: number, columns: readonly number[]) =>
+/** From left to right, so that neighbours are one piece. */
+const emptied = (sheet: BookSheet, row: number, { columns, knownBy }: RowColumns) =>
   [...columns]
-    .sort((one, other) => one - other)
+    .sort((one, other) => Number(knownBy.includes(one)) - Number(knownBy.includes(other)) || one - other)
     .filter((column) => cellText(cellsOf(sheet)[row - 1]?.[column - 1]) !== '')
     .map((column) => cellWish(sheet, { row, column }, ''));
 
