@@ -8,7 +8,7 @@ import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInR
 import { freeSheetName } from './freeSheetName.ts';
 import { noteTaken } from './lateEntries.ts';
 import { moveAside } from './moveAside.ts';
-import { moveTab } from './moveTab.ts';
+import { hideAgain, moveTab } from './moveTab.ts';
 import {
   isKept,
   isOld,
@@ -212,9 +212,10 @@ function putAway({
   setToRest(file, present, { instead: instead?.sheetId, say: hostWords.away });
   sheet.setTabColor(tabColors.kept);
   // Students find the tab of their class where it was.
-  const comes = sheetById(file, instead?.sheetId);
+  const comes = ownSheets(file).find(({ id }) => id === instead?.sheetId);
   const place = sheet.getIndex();
   if (comes !== undefined && comes.sheet.getIndex() > place) moveTab(file, comes, place);
+  else if (comes !== undefined) hideAgain(file, comes);
   moveTab(file, present);
   sheet.hideSheet();
   writeTag(file, present, { ...present.tag, state: 'away', about });
@@ -270,8 +271,7 @@ function leave({
 function keep(file: FileInRun, old: OwnSheet): void {
   setToRest(file, old);
   moveTab(file, old);
-  const { keptName: _, name: __, hidden, ...rest } = old.tag;
-  if (hidden === true) old.sheet.hideSheet();
+  const { keptName: _, name: __, hidden: ___, ...rest } = old.tag;
   writeTag(file, old, { ...rest, state: 'kept' });
 }
 

@@ -12,10 +12,14 @@ export function moveAside(one: SheetInRun): readonly Obstacle[] {
   const rests = one.tag?.sums;
   const obstacles = (readClassSheet(cells)?.blocks ?? []).flatMap((block) => {
     const found = obstaclesIn(block, cells, rests);
-    if (rests) return found;
+    if (found.length === 0) return [];
+    const isFormula = one.sheet.getRange(block.headingRow, block.checkColumn).getFormula() !== '';
+    // One that stopped on its way to rest has its formulas still: what shows there is theirs.
+    const typed = rests && isFormula ? obstaclesIn(block, cells) : found;
     // In the cell of the check itself a formula that gives other words is one that the host still works out.
-    const check = found.find(({ row, column }) => row === block.headingRow && column === block.checkColumn);
-    return check !== undefined && one.sheet.getRange(check.row, check.column).getFormula() !== '' ? [] : found;
+    const isAtWork =
+      isFormula && typed.some(({ row, column }) => row === block.headingRow && column === block.checkColumn);
+    return isAtWork ? [] : typed;
   });
   for (const { row, column, text } of obstacles) {
     const cell = one.sheet.getRange(row, column);

@@ -33,7 +33,7 @@ export interface SheetTag {
   readonly sums?: boolean;
   /** Of a sheet that is put away: what the page noted about it. */
   readonly about?: string;
-  /** Of a sheet that is leaving: whether it is out of sight, since moving its tab shows it for a moment. */
+  /** Of a sheet whose tab moves, or that is leaving: whether it is out of sight, since the move shows it for a moment. */
   readonly hidden?: boolean;
   /** Number of the old sheet that entries are copied from. */
   readonly from?: number;

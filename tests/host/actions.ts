@@ -81,6 +81,8 @@ export interface Action {
   readonly press: (host: StandIn) => Outcome<unknown>;
   /** So many of its calls are tried in the short form, one after each other part. */
   readonly tries?: number;
+  /** Whether the places at which such an action has once been left half done are tried in the short form as well. */
+  readonly atDelicate?: true;
 }
 const act = <Name extends DeskCall>(name: Name, ...about: DeskArguments<Name>): Action => ({
   name,
@@ -132,7 +134,7 @@ export const actions: readonly Action[] = [
   { ...build('addClass', 'Reed class', ['Carp']), tries: 1 },
   { ...build('addPractice', sheet), tries: 1 },
   { ...build('nextLesson', other, {}, { sameDay: true }), tries: 1 },
-  { ...build('openEarlier', '2026-03-02.1'), from: 'a lesson put away', tries: 1 },
+  { ...build('openEarlier', '2026-03-02.1'), from: 'a lesson put away', tries: 1, atDelicate: true },
   { ...build('removeSample'), from: 'the sample and a lesson', tries: 0 },
 ];
 
