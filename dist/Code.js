@@ -8387,8 +8387,7 @@ function writePlanned({ sheet, plan, blocks, present, separator, formattedFrom =
 	const wanted = present === void 0 ? blocks : blocks.flatMap((block) => differing({ block, present, input }));
 	if (wanted.length === 0) return false;
 	const { single, wide } = parted(present === void 0 ? merged(wanted, plan) : wanted);
-	for (const [words2, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words2);
-	for (const block of wide) {
+	const write = (block) => {
 		const area = { ...block, rows: block.cells.length, columns: block.cells[0]?.length ?? 1 };
 		if (block.row < formattedFrom && hasFormula(block)) writeFormats(sheet, plan, area);
 		const range = sheet.getRange(area.row, area.column, area.rows, area.columns);
@@ -8397,9 +8396,14 @@ function writePlanned({ sheet, plan, blocks, present, separator, formattedFrom =
 			block.cells.map((row) => row.map(input)),
 			(down, right) => block.cells[down]?.[right]?.kind === "formula"
 		);
-	}
+	};
+	const naming = wide.filter((block) => namesRows(block, plan)).sort((one, other) => other.row - one.row);
+	naming.forEach(write);
+	for (const [words2, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words2);
+	wide.filter((block) => !naming.includes(block)).forEach(write);
 	return true;
 }
+function namesRows({ column, cells }, { identity }) { return identity.columns.some((one) => one >= column && one < column + (cells[0]?.length ?? 0)); }
 function hasFormula({ cells }) { return cells.some((row) => row.some(({ kind }) => kind === "formula")); }
 function inputOf({ content, sheetId, separator }) {
 	switch (content.kind) {
@@ -8432,14 +8436,23 @@ function differing({ block, present: { values, formulas }, input }) {
 var blank = { kind: "blank" };
 function merged(blocks, { columnCount, writable }) {
 	const firstOpen = Math.min(...writable.map(({ row }) => row));
-	const above = blocks.flatMap((block) => partOf(block, [1, firstOpen - 1], [1, columnCount]));
-	const joined = above.length > 0 ? [oneBlock(above)] : [];
+	const lastOpen = Math.max(...writable.map(({ row, rows }) => row + rows - 1));
+	const whole = ([top, bottom]) => {
+		const within = blocks.flatMap((block) => partOf(block, [top, bottom], [1, columnCount]));
+		return within.length > 0 ? [oneBlock(within)] : [];
+	};
+	const byColumns = (bottom) => columnsJoined(blocks, { rows: [firstOpen, bottom], columnCount, writable });
+	const [once, twice] = [byColumns(Infinity), [...byColumns(lastOpen), ...whole([lastOpen + 1, Infinity])]];
+	return [...whole([1, firstOpen - 1]), ...twice.length < once.length ? twice : once];
+}
+function columnsJoined(blocks, { rows, columnCount, writable }) {
+	const joined = [];
 	const isWritable = (column) => writable.some((area) => column >= area.column && column < area.column + area.columns);
 	for (let first = 1; first <= columnCount; first += 1) {
 		const open = !isWritable(first);
 		let last = first;
 		while (last < columnCount && isWritable(last + 1) !== open) last += 1;
-		const within = blocks.flatMap((block) => partOf(block, [firstOpen, Infinity], [first, last]));
+		const within = blocks.flatMap((block) => partOf(block, rows, [first, last]));
 		if (open && within.length > 0) joined.push(oneBlock(within));
 		else joined.push(...within);
 		first = last;
@@ -9125,9 +9138,11 @@ function moveAside(one) {
 	const rests = one.tag?.sums;
 	const obstacles = (readClassSheet(cells)?.blocks ?? []).flatMap((block) => {
 		const found = obstaclesIn(block, cells, rests);
-		if (rests) return found;
-		const check = found.find(({ row, column }) => row === block.headingRow && column === block.checkColumn);
-		return check !== void 0 && one.sheet.getRange(check.row, check.column).getFormula() !== "" ? [] : found;
+		if (found.length === 0) return [];
+		const isFormula = one.sheet.getRange(block.headingRow, block.checkColumn).getFormula() !== "";
+		const typed2 = rests && isFormula ? obstaclesIn(block, cells) : found;
+		const isAtWork2 = isFormula && typed2.some(({ row, column }) => row === block.headingRow && column === block.checkColumn);
+		return isAtWork2 ? [] : typed2;
 	});
 	for (const { row, column, text } of obstacles) {
 		const cell = one.sheet.getRange(row, column);
@@ -9141,19 +9156,27 @@ ${words2}`);
 	return obstacles;
 }
 
-function moveTab({ spreadsheet, sheets }, one, place = spreadsheet.getNumSheets()) {
+function moveTab(file2, one, place = file2.spreadsheet.getNumSheets()) {
+	const { spreadsheet, sheets } = file2;
 	const { sheet } = one;
-	if (sheet.getIndex() === place) return;
-	const shown = spreadsheet.getActiveSheet();
-	const selected = spreadsheet.getActiveRange();
-	const wasHidden = sheet.isSheetHidden();
-	spreadsheet.setActiveSheet(sheet);
-	spreadsheet.moveActiveSheet(place);
-	if (selected === null) spreadsheet.setActiveSheet(shown);
-	else spreadsheet.setActiveRange(selected);
-	if (wasHidden) sheet.hideSheet();
-	sheets.splice(sheets.indexOf(one), 1);
-	sheets.splice(place - 1, 0, one);
+	if (sheet.getIndex() !== place) {
+		const shown = spreadsheet.getActiveSheet();
+		const selected = spreadsheet.getActiveRange();
+		if (one.tag.hidden === void 0 && sheet.isSheetHidden()) writeTag(file2, one, { ...one.tag, hidden: true });
+		spreadsheet.setActiveSheet(sheet);
+		spreadsheet.moveActiveSheet(place);
+		if (selected === null) spreadsheet.setActiveSheet(shown);
+		else spreadsheet.setActiveRange(selected);
+		sheets.splice(sheets.indexOf(one), 1);
+		sheets.splice(place - 1, 0, one);
+	}
+	hideAgain(file2, one);
+}
+function hideAgain(file2, one) {
+	const { hidden, ...tag } = one.tag;
+	if (hidden !== true) return;
+	one.sheet.hideSheet();
+	if (tag.state !== "leaving") writeTag(file2, one, tag);
 }
 
 function setToRest(file2, old, { instead = sheetInUse(ownSheets(file2), old.tag)?.id, say = hostWords.kept } = {}) {
@@ -9318,9 +9341,10 @@ function putAway({ file: file2, present, about, wish: { instead } }) {
 	}
 	setToRest(file2, present, { instead: instead?.sheetId, say: hostWords.away });
 	sheet.setTabColor(tabColors.kept);
-	const comes = sheetById(file2, instead?.sheetId);
+	const comes = ownSheets(file2).find(({ id }) => id === instead?.sheetId);
 	const place = sheet.getIndex();
 	if (comes !== void 0 && comes.sheet.getIndex() > place) moveTab(file2, comes, place);
+	else if (comes !== void 0) hideAgain(file2, comes);
 	moveTab(file2, present);
 	sheet.hideSheet();
 	writeTag(file2, present, { ...present.tag, state: "away", about });
@@ -9352,8 +9376,7 @@ function leave({ file: file2, old, keptName, was = old.sheet.getName() }) {
 function keep(file2, old) {
 	setToRest(file2, old);
 	moveTab(file2, old);
-	const { keptName: _, name: __, hidden, ...rest } = old.tag;
-	if (hidden === true) old.sheet.hideSheet();
+	const { keptName: _, name: __, hidden: ___, ...rest } = old.tag;
 	writeTag(file2, old, { ...rest, state: "kept" });
 }
 function newSheet({ file: file2, plan, old }) {

@@ -40,8 +40,7 @@ export function writePlanned({
   const wanted = present === undefined ? blocks : blocks.flatMap((block) => differing({ block, present, input }));
   if (wanted.length === 0) return false;
   const { single, wide } = parted(present === undefined ? merged(wanted, plan) : wanted);
-  for (const [words, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words);
-  for (const block of wide) {
+  const write = (block: Block): void => {
     const area = { ...block, rows: block.cells.length, columns: block.cells[0]?.length ?? 1 };
     // A formula in a cell that was text until now would stay its own words.
     if (block.row < formattedFrom && hasFormula(block)) writeFormats(sheet, plan, area);
@@ -51,9 +50,18 @@ export function writePlanned({
       block.cells.map((row) => row.map(input)),
       (down, right) => block.cells[down]?.[right]?.kind === 'formula',
     );
-  }
+  };
+  // What names the rows comes first, the last rows before the others: a sheet in which the run stops behind that is known
+  // for what it is to be.
+  const naming = wide.filter((block) => namesRows(block, plan)).sort((one, other) => other.row - one.row);
+  naming.forEach(write);
+  for (const [words, places] of single) sheet.getRangeList(places.map(areaName)).setValue(words);
+  wide.filter((block) => !naming.includes(block)).forEach(write);
   return true;
 }
+
+const namesRows = ({ column, cells }: Block, { identity }: SheetPlan): boolean =>
+  identity.columns.some((one) => one >= column && one < column + (cells[0]?.length ?? 0));
 
 export const hasFormula = ({ cells }: Block): boolean =>
   cells.some((row) => row.some(({ kind }) => kind === 'formula'));
@@ -108,20 +116,34 @@ function differing({
 const blank: CellContent = { kind: 'blank' };
 
 /**
- * Blocks joined to one for all rows above the cells of people and, below, for each run of columns in which nobody writes to
- * one from its first planned cell to its last. What stands between the cells of people stays a block of its own.
+ * Blocks joined to one for all rows above the cells of people and, from there, for each run of columns in which nobody
+ * writes to one from its first planned cell to its last; or, where that makes fewer, to one again for all rows below them.
+ * What stands between the cells of people stays a block of its own.
  */
 function merged(blocks: readonly Block[], { columnCount, writable }: SheetPlan): readonly Block[] {
   const firstOpen = Math.min(...writable.map(({ row }) => row));
-  const above = blocks.flatMap((block) => partOf(block, [1, firstOpen - 1], [1, columnCount]));
-  const joined = above.length > 0 ? [oneBlock(above)] : [];
+  const lastOpen = Math.max(...writable.map(({ row, rows }) => row + rows - 1));
+  const whole = ([top, bottom]: FirstAndLast) => {
+    const within = blocks.flatMap((block) => partOf(block, [top, bottom], [1, columnCount]));
+    return within.length > 0 ? [oneBlock(within)] : [];
+  };
+  const byColumns = (bottom: number) => columnsJoined(blocks, { rows: [firstOpen, bottom], columnCount, writable });
+  const [once, twice] = [byColumns(Infinity), [...byColumns(lastOpen), ...whole([lastOpen + 1, Infinity])]];
+  return [...whole([1, firstOpen - 1]), ...(twice.length < once.length ? twice : once)];
+}
+
+function columnsJoined(
+  blocks: readonly Block[],
+  { rows, columnCount, writable }: { readonly rows: FirstAndLast } & Pick<SheetPlan, 'columnCount' | 'writable'>,
+): readonly Block[] {
+  const joined: Block[] = [];
   const isWritable = (column: number) =>
     writable.some((area) => column >= area.column && column < area.column + area.columns);
   for (let first = 1; first <= columnCount; first += 1) {
     const open = !isWritable(first);
     let last = first;
     while (last < columnCount && isWritable(last + 1) !== open) last += 1;
-    const within = blocks.flatMap((block) => partOf(block, [firstOpen, Infinity], [first, last]));
+    const within = blocks.flatMap((block) => partOf(block, rows, [first, last]));
     if (open && within.length > 0) joined.push(oneBlock(within));
     else joined.push(...within);
     first = last;

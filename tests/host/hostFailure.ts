@@ -26,6 +26,13 @@ export function changesOf(host: StandIn): readonly Change[] {
   return changes;
 }
 
+/** Places to stop at: while one size after another is set, the file is left alike between the first and the last. */
+export const stopsIn = (changes: readonly Change[]): readonly Change[] =>
+  changes.filter(
+    ({ name }, index) =>
+      !/Heights|Widths/.test(name) || name !== changes[index - 1]?.name || name !== changes[index + 1]?.name,
+  );
+
 /** From now on every change, or one in so many, is noted with the workbook as it stood before it. */
 export function saveAtChanges(host: StandIn, each = 1): readonly (Change & { readonly saved: string })[] {
   const changes: (Change & { saved: string })[] = [];

@@ -6,7 +6,7 @@ import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
 import { workbookText } from './cells.ts';
-import { type Change, changesOf, failAtCall, savedBefore } from './hostFailure.ts';
+import { type Change, changesOf, failAtCall, savedBefore, stopsIn } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 /** One class and one team: every kind of step that a build takes, and few enough to stop at each. */
@@ -75,10 +75,7 @@ describe('a build that is stopped', () => {
       const changes = changesOf(whole);
       buildSetup(whole, small);
       const expected = compared(whole);
-      // In a run of one and the same call the host is left alike between the first and the last.
-      const stops = changes.filter(
-        ({ name }, index) => name !== changes[index - 1]?.name || name !== changes[index + 1]?.name,
-      );
+      const stops = stopsIn(changes);
       const tried = some(stops, seed);
       const different: number[] = [];
       for (const [place, saved] of stoppedAt(tried, start(), (host) => buildSetup(host, small))) {

@@ -15,7 +15,7 @@ import { cases } from '../depth.ts';
 import { liveThreeWeeks } from '../journey/threeWeeks.ts';
 import { answerOf, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt, workbookText } from './cells.ts';
-import { actAtEveryCall, type Change, changesOf, failAtCall, savedBefore } from './hostFailure.ts';
+import { actAtEveryCall, type Change, changesOf, failAtCall, savedBefore, stopsIn } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 const [fern, moss] = ['Fern class', 'Moss class'] as const;
@@ -265,9 +265,7 @@ describe('a lesson whose change is stopped', () => {
       const changes = changesOf(whole);
       work(whole);
       const expected = compared(whole);
-      const stops = changes.filter(
-        ({ name }, index) => name !== changes[index - 1]?.name || name !== changes[index + 1]?.name,
-      );
+      const stops = stopsIn(changes);
       const tried: readonly Change[] = some(stops, 5, 128);
       const host = begin();
       const saved = savedBefore(host, tried);
