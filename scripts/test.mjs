@@ -17,14 +17,12 @@ const built = builtFolder();
 /** Wall time in seconds, for reading only. @param {number} from */
 const seconds = (from) => `${((performance.now() - from) / 1000).toFixed(0)} s`;
 
-const cores = availableParallelism();
-const browsers = 'tests/**/*.browser.test.ts';
 /**
- * Rooms whose tests only call functions: they may share one process, which spares loading the sources for each file. Those
+ * Rooms whose tests may share a process, which spares loading the sources, the engine and the script for each file. Those
  * of `errors` watch how a module is called, so they have one of their own.
  */
-const pure = ['chemistry', 'desk', 'functions', 'lab', 'measurement', 'preview/page', 'sidebar', 'workbook'];
-const pureFolders = pure.map((room) => `tests/${room}/`);
+const rooms = ['chemistry', 'functions', 'lab', 'measurement', 'workbook', 'desk', 'sidebar'];
+const sharing = [...rooms, 'host', 'preview', 'journey', 'browser'].map((room) => `tests/${room}/`);
 
 /**
  * `flags` are for Node itself; what is `aloud` is heard as it goes.
@@ -47,34 +45,18 @@ const tests = (name, workers, which) => ({
 /** @param {string} name */
 const reportOf = (name) => join(cache, `${name.replaceAll(' ', '-')}.json`);
 
-const half = Math.ceil(cores / 2);
-// Tests of a script over the stand-in each open a workbook of their own, so they share a process as well: there the engine
-// and the script have been compiled once, and what a build needs runs warm.
-const overStandIn = [
-  ...['tests/host/', 'tests/preview/standin/', 'tests/preview/server/', 'tests/preview/serve.test.ts'],
-  'tests/desk/selfCheck.test.ts',
-];
-/** @param {readonly string[]} paths */
-const without = (paths) => paths.flatMap((path) => ['--exclude', path.endsWith('/') ? `${path}**` : path]);
-const pureTests = tests('tests of pure functions', half, [
-  ...['--no-isolate', '--exclude', browsers, ...pureFolders],
-  ...without(overStandIn),
+/**
+ * All of them in one queue: whichever worker is free takes the next file. Browser tests wait for much of their time, so a
+ * worker more than there are cores keeps those at work.
+ */
+const sharingTests = tests('tests of functions, workbook and pages', availableParallelism() + 1, [
+  '--no-isolate',
+  ...sharing,
 ]);
-/** Two halves, so that neither is left alone at the end. @param {string} name @param {readonly string[]} which */
-const inWorkbook = (name, which) =>
-  tests(`tests of the script in a workbook, ${name}`, half, ['--no-isolate', '--exclude', browsers, ...which]);
-const inA = 'abcdefghij'.split('').map((letter) => `tests/host/${letter}`);
-const inB = 'klmnopqrstuvwxyz'.split('').map((letter) => `tests/host/${letter}`);
-const hostTests = inWorkbook('first half', inA);
-const moreHostTests = inWorkbook('second half', [...inB, ...overStandIn.filter((path) => path !== 'tests/host/')]);
-const otherTests = tests('tests of what is built, and of the sources', half, [
-  ...['--exclude', browsers],
-  ...without([...overStandIn, ...pureFolders]),
+const otherTests = tests('tests of what is built, and of the sources', 1, [
+  ...sharing.flatMap((folder) => ['--exclude', `${folder}**`]),
 ]);
-const browserTests = tests('browser tests', cores, ['--no-isolate', 'browser.test']);
 
-/** What takes longest goes beside everything else, and whichever lane is free first takes what is left. */
-const left = [hostTests, moreHostTests, pureTests, otherTests];
 /** @type {readonly (readonly Check[])[]} */
 const lanes = [
   [
@@ -93,13 +75,12 @@ const lanes = [
       args: ['knip/bin/knip.js', '--no-progress'],
       remedy: 'remove what is named above',
     },
+    otherTests,
   ],
   [
     { name: 'a browser', args: [join(root, 'scripts/findBrowser.mjs')], remedy: 'the line above says how to get one' },
-    browserTests,
+    sharingTests,
   ],
-  // Browser tests wait for much of their time: a lane more than there are cores keeps those at work.
-  [],
 ];
 
 /** What tests of the script and of the sidebar read, so that not each run of them builds it. */
@@ -132,7 +113,7 @@ const heard = ({ args: [bin = '', ...args], flags = [], aloud }) =>
 /** @type {string[]} */
 const broken = [];
 const total = { passed: 0, failed: 0 };
-for (const { name } of [...left, browserTests]) rmSync(reportOf(name), { force: true });
+for (const { name } of [sharingTests, otherTests]) rmSync(reportOf(name), { force: true });
 /** @param {Check} check */
 async function done(check) {
   const from = performance.now();
@@ -150,8 +131,7 @@ async function done(check) {
 const isBuilt = done(build);
 await Promise.all(
   lanes.map(async (checks) => {
-    const own = [...checks];
-    for (let check = own.shift() ?? left.shift(); check !== undefined; check = own.shift() ?? left.shift()) {
+    for (const check of checks) {
       // Tests read what is built, and nothing else does.
       if (check.aloud) await isBuilt;
       await done(check);
