@@ -91,7 +91,10 @@ describe('a quantity, a recipe and an activity of a department’s own, as the p
     const { VITEST: _inner, ...env } = process.env;
     const outcome = await run(
       process.execPath,
-      [join(root, 'node_modules/vitest/vitest.mjs'), 'run', '--root', copy, '--testTimeout', '120000', ...files],
+      [
+        ...[join(root, 'node_modules/vitest/vitest.mjs'), 'run', '--root', copy, '--testTimeout', '120000'],
+        ...['--no-isolate', '--maxWorkers', '1', ...files],
+      ],
       { env },
     ).catch((error: { readonly stdout: string; readonly stderr: string }) => error);
     expect(`${outcome.stdout}\n${outcome.stderr}`).not.toMatch(/FAIL|Error/);

@@ -100,7 +100,8 @@ describe('serve', () => {
     fourth.child.kill('SIGINT');
     expect(await fourth.ended).toBe(0);
 
-    const fifth = serve('--port', '0', '--fresh');
+    // Without a sample, which the first and the fourth have built.
+    const fifth = serve('--port', '0', '--fresh', '--empty');
     expect(inputs(await workbook(await fifth.url()))).not.toContain('kept over a restart');
     expect(readdirSync(folder).filter((name) => name.includes('before'))).toHaveLength(1);
     fifth.child.kill('SIGINT');

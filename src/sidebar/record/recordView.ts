@@ -28,6 +28,8 @@ export function recordView(page: Page, due: Due): View {
   const asked = new Set<string>();
   const fields = new Map<string, Field>();
   let seen: RecordView | undefined;
+  /** What a look behind that which is shown finds; undefined where that is as it stands, or the look failed. */
+  let looking: Promise<RecordView | undefined> = Promise.resolve(undefined);
 
   const written = (): readonly RecordClassView[] =>
     (seen?.classes ?? []).filter(
@@ -52,9 +54,13 @@ export function recordView(page: Page, due: Due): View {
     take(outcome.value);
     if (!isStale('readRecord')) return;
     // A look behind what is shown draws anew only where it finds something else and nobody is writing.
+    looking = lookBehind();
+    const news = await looking;
+    if (news !== undefined && root.isConnected && !isWriting()) take(news);
+  }
+  async function lookBehind(): Promise<RecordView | undefined> {
     const later = await askAfresh('readRecord');
-    const isNews = later.ok && JSON.stringify(later.value) !== JSON.stringify(seen);
-    if (later.ok && isNews && root.isConnected && !isWriting()) take(later.value);
+    return later.ok && JSON.stringify(later.value) !== JSON.stringify(seen) ? later.value : undefined;
   }
   function take(view: RecordView): void {
     seen = view;
@@ -124,8 +130,19 @@ export function recordView(page: Page, due: Due): View {
     trouble.replaceChildren();
     said.textContent = '';
     for (const made of fields.values()) made.setProblem('');
-    const sent = drafts.mark();
-    const outcome = await waiting(status, say.saving, askDesk('saveRecord', written().map(drafts.of)));
+    let sent = drafts.mark();
+    const send = async () => {
+      // Whoever presses while the view is still being brought up to date keeps the day as it is found to be.
+      const news = await looking;
+      if (news !== undefined) {
+        const isFocused = isOnSave();
+        take(news);
+        if (isFocused) focusSave();
+      }
+      sent = drafts.mark();
+      return askDesk('saveRecord', written().map(drafts.of));
+    };
+    const outcome = await waiting(status, say.saving, send());
     if (!outcome.ok) {
       const found = fields.get(outcome.problem.field ?? '');
       if (found === undefined) trouble.replaceChildren(problemNotice(outcome.problem.message));
@@ -149,13 +166,16 @@ export function recordView(page: Page, due: Due): View {
           }),
         };
       }
-      const wasPressed = document.activeElement?.matches('.record > .act') === true;
+      const isFocused = isOnSave();
       draw();
       // The button that was pressed went with what stood there before.
-      if (wasPressed) root.querySelector<HTMLElement>(':scope > .act')?.focus();
+      if (isFocused) focusSave();
     }
     said.textContent = say.saved(saved.length);
   }
+
+  const isOnSave = (): boolean => document.activeElement?.matches('.record > .act') === true;
+  const focusSave = (): void => root.querySelector<HTMLElement>(':scope > .act')?.focus();
 
   return {
     root,
