@@ -116,6 +116,14 @@ describe('the lessons of a file', () => {
     file.finish(file.call('openEarlier', '2026-03-02.1'));
     expect(file.names()).toContain('My plan');
   });
+  it('leave a class sheet the name that somebody gave it while it was put away', () => {
+    next(on(file, days.second), other(fern, moss));
+    file.sheetCalled(earlier(fern)).name = 'Ferns of March';
+    file.finish(on(file, days.third).call('openEarlier', '2026-03-02.1'));
+    expect(tagOf(file, 'Ferns of March')).toMatchObject({ state: 'built', lesson: '2026-03-02.1' });
+    expect(tagOf(file, moss)).toMatchObject({ state: 'built', lesson: '2026-03-02.1' });
+    expect(file.names()).toContain(earlier(fern, days.second));
+  });
   it('leave a new sheet of a class the name that its tab is given before it takes the place of the old one', () => {
     const page: File = { book: undefined };
     const press = (name: 'continueBuild' | 'nextLesson', ...about: never[]) =>

@@ -66,8 +66,11 @@ function insteadOf(
   const sheet = sheetInUse(book, role);
   if (sheet === undefined) return undefined;
   const { id: sheetId, name: was } = sheet;
-  const given = [tab, note.names[roleName(role)] ?? tab].map(withoutNumber);
-  return { sheetId, was, now: given.includes(withoutNumber(was)) ? tab : was };
+  const before = note.names[roleName(role)] ?? tab;
+  // One that comes back without the day of its lesson in its name was given another while it was away.
+  const isTheirs = note.wish.opens === true && role.kind === 'class' && deskWords.nameBefore(before) === before;
+  const isOurs = !isTheirs && [tab, before].map(withoutNumber).includes(withoutNumber(was));
+  return { sheetId, was, now: isOurs ? tab : was };
 }
 const withoutNumber = (name: string): string => deskWords.nameBefore(name).replace(/ \d+$/, '');
 
