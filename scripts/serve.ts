@@ -4,10 +4,9 @@ import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { hasDisplay, openBrowser } from '../src/preview/server/openBrowser.ts';
-import { type PreviewServer, startServer } from '../src/preview/server/server.ts';
+import type { PreviewServer } from '../src/preview/server/server.ts';
 import { type WorkbookFile, workbookFile, writeFailure } from '../src/preview/server/workbookFile.ts';
-import { openStandIn, type StandIn } from '../src/preview/standin/openStandIn.ts';
-import { buildSample } from './buildSample.ts';
+import type { StandIn } from '../src/preview/standin/openStandIn.ts';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 const usualPort = 4390;
@@ -64,7 +63,8 @@ function readBuilt(name: string): string {
 }
 
 /** The workbook as it was left, or a fresh one with the sample class. A file that cannot be read is kept, never overwritten. */
-function openWorkbook(file: WorkbookFile, { fresh, empty }: Wanted): StandIn {
+async function openWorkbook(file: WorkbookFile, { fresh, empty }: Wanted): Promise<StandIn> {
+  const { openStandIn } = await import('../src/preview/standin/openStandIn.ts');
   const built = { code: readBuilt('Code.js'), sidebarHtml: readBuilt('Sidebar.html'), name: 'Labrow preview' };
   const shown = (path: string): string => relative(process.cwd(), path) || path;
   const saved = file.read();
@@ -90,6 +90,7 @@ function openWorkbook(file: WorkbookFile, { fresh, empty }: Wanted): StandIn {
     return host;
   }
   say('building the sample class …');
+  const { buildSample } = await import('./buildSample.ts');
   buildSample(host, ({ done, total, label }) => {
     file.stillStarting();
     if (process.stdout.isTTY) process.stdout.write(`\r\u001b[Klabrow: ${done} of ${total}  ${label}`);
@@ -154,11 +155,13 @@ async function claimFile(): Promise<void> {
     `this workbook is open in another preview${where}. Use that one, or end it with Ctrl+C first. If there is none, delete ${held.path}.`,
   );
 }
+/** Engine, script and server are loaded only once nothing stands in the way: whoever mistyped an option hears so at once. */
 async function start(): Promise<void> {
   await claimFile();
-  const host = openWorkbook(file, wanted);
+  const host = await openWorkbook(file, wanted);
   host.onChange(() => file.saveSoon(() => host.save()));
   setInterval(() => host.tick(), minuteMs).unref();
+  const { startServer } = await import('../src/preview/server/server.ts');
   server = await startServer({ host, port: wanted.port, claim: file.claimId });
   file.noteAddress(server.url);
   if (wanted.port !== 0 && server.port !== wanted.port) {
