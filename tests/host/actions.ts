@@ -22,6 +22,7 @@ const day = (number: number) => () => new Date(`2026-03-0${number}T10:00:00Z`);
 
 /** Files that actions begin from, each made once. */
 const files = {
+  'an empty file': () => open({ clock: day(2) }).save(),
   lesson: () => {
     const host = open({ clock: day(2) });
     buildSetup(host, small);
@@ -130,6 +131,7 @@ export const actions: readonly Action[] = [
     press: (host) => call(host, 'saveRecord', [proposal(open({ saved: host.save(), clock: day(2) }))]),
   },
   { ...build('startBuild', { ...small, classes: [{ name: sheet, teams: ['Otter'] }] }), tries: 2 },
+  { ...build('startBuild', small), from: 'an empty file', tries: 0 },
   { ...build('addTeam', sheet, 'Wren'), tries: 1 },
   { ...build('addClass', 'Reed class', ['Carp']), tries: 1 },
   { ...build('addPractice', sheet), tries: 1 },

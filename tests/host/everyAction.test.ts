@@ -74,10 +74,10 @@ const isDelicate = (calls: readonly string[], index: number): boolean =>
 const digest = (text: string): string => createHash('sha1').update(text).digest('base64');
 
 describe('every action, with the host failing at a call of its', () => {
-  it.each([...actions, emptying])(
-    '$name says so and is whole after the next press, or is whole at once, and its checks say what the judge says',
+  it.each([...actions, emptying].map((action) => ({ from: 'lesson' as const, ...action })))(
+    '$name, from $from, says so and is whole after the next press, or is whole at once, and its checks say what the judge says',
     (action) => {
-      const { name, from = 'lesson', press, tries = 2, atDelicate = false } = action;
+      const { name, from, press, tries = 2, atDelicate = false } = action;
       const count = cases({ short: tries, deep: Number.POSITIVE_INFINITY });
       if (count === 0) return;
       const clock = clockOf(action);

@@ -95,7 +95,12 @@ const fakeHostScript = ({ answers, clock, delay = clock ? 0 : late, stale = fals
   `(${installFakeHost})(${JSON.stringify({ answers, delay, stale }).replaceAll('<', '\\u003c')});`;
 
 interface FakeFrame {
-  fake: { answers: Record<string, FakeAnswer[]>; calls: { name: string; args: unknown[] }[]; delay: number };
+  fake: {
+    answers: Record<string, FakeAnswer[]>;
+    calls: { name: string; args: unknown[] }[];
+    delay: number;
+    letGo: (() => void)[];
+  };
 }
 
 export const callsOf = (page: Page) => page.evaluate(() => (window as unknown as FakeFrame).fake.calls);
@@ -107,6 +112,12 @@ export const answerNext = (page: Page, name: string, answers: readonly FakeAnswe
     },
     [name, answers] as const,
   );
+
+/** Gives every answer that is held. */
+export const letGo = (page: Page) =>
+  page.evaluate(() => {
+    for (const give of (window as unknown as FakeFrame).fake.letGo.splice(0)) give();
+  });
 
 const axePath = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 

@@ -11,6 +11,7 @@ import {
   accessibilityFaults,
   answerNext,
   callsOf,
+  letGo,
   type SidebarOptions,
   sidebarPages,
   sidewaysScroll,
@@ -128,31 +129,16 @@ describe('record', () => {
   it('keeps the day as a look that is still under way finds it, whoever presses before that', async () => {
     const present = '3 of 3 teams';
     const classes = record.classes.map((one) => ({ ...one, proposal: { ...one.proposal, present } }));
-    const readRecord = [{ value: good(record) }, { value: good({ ...record, classes }) }];
+    const readRecord = [{ value: good(record) }, { value: good({ ...record, classes }), held: true as const }];
     const opened = await openSidebar({ answers: { ...answers, readRecord }, stale: true });
     await opened.getByRole('heading', { name: 'The class now' }).waitFor();
-    await opened.evaluate(() => {
-      const frame = window as unknown as {
-        fake: { calls: { name: string }[] };
-        held: (() => void)[];
-        setTimeout: (act: () => void, ms?: number) => number;
-      };
-      const later = frame.setTimeout.bind(window);
-      const hold = -1;
-      const isLook = () => frame.fake.calls.slice(-2).every(({ name }) => name === 'readRecord');
-      Object.defineProperty(frame.fake, 'delay', { get: () => (isLook() ? hold : 0) });
-      frame.held = [];
-      frame.setTimeout = (act, ms) => (ms === hold ? frame.held.push(act) : later(act, ms));
-    });
     await openView(opened, 'Record');
     await expect.poll(async () => (await sent(opened, 'readRecord')).length).toBe(2);
     const save = opened.getByRole('button', { name: texts.record.save });
     await save.click();
     await opened.getByText(texts.record.saving).waitFor();
     expect(await sent(opened, 'saveRecord')).toEqual([]);
-    await opened.evaluate(() => {
-      for (const act of (window as unknown as { held: (() => void)[] }).held) act();
-    });
+    await letGo(opened);
     await opened.getByText(texts.record.saved(1)).waitFor();
     expect(await sent(opened, 'saveRecord')).toEqual([[[{ entry: { ...entry, present }, base: null }]]]);
     expect(await save.evaluate((button) => button === document.activeElement)).toBe(true);

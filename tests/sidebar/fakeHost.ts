@@ -1,7 +1,10 @@
 import type { DeskCall } from '../../src/desk/acts.ts';
 
-/** One answer: a value handed over, an error on the other side, or no answer at all. */
-export type FakeAnswer = { readonly value: unknown } | { readonly fails: string } | { readonly silent: true };
+/** One answer: a value handed over, at once or once the test lets it go, an error on the other side, or no answer at all. */
+export type FakeAnswer =
+  | { readonly value: unknown; readonly held?: true }
+  | { readonly fails: string }
+  | { readonly silent: true };
 export type FakeAnswers = Partial<Record<DeskCall, readonly FakeAnswer[]>>;
 
 interface FakeWindow {
@@ -11,6 +14,8 @@ interface FakeWindow {
     calls: { name: string; args: unknown[] }[];
     /** Milliseconds before an answer. */
     delay: number;
+    /** Gives the answers that are held. */
+    letGo: (() => void)[];
     /** Whether views look again behind what they show. */
     stale: boolean;
   };
@@ -31,7 +36,7 @@ export function installFakeHost({
   readonly stale: boolean;
 }): void {
   const frame = window as unknown as FakeWindow;
-  frame.fake = { answers: JSON.parse(JSON.stringify(answers)), calls: [], delay, stale };
+  frame.fake = { answers: JSON.parse(JSON.stringify(answers)), calls: [], delay, letGo: [], stale };
   const legal = (value: unknown): boolean => {
     if (value === null || ['string', 'number', 'boolean'].includes(typeof value)) return true;
     if (Array.isArray(value)) return value.every(legal);
@@ -55,10 +60,12 @@ export function installFakeHost({
             const queue = frame.fake.answers[name] ?? [];
             const answer = queue.length > 1 ? queue.shift() : queue[0];
             if (!answer) throw new Error(`The test gave no answer for ${name}`);
-            setTimeout(() => {
+            const give = (): void => {
               if ('value' in answer) success?.(JSON.parse(JSON.stringify(answer.value)));
               else if ('fails' in answer) failure?.(new Error(answer.fails));
-            }, frame.fake.delay);
+            };
+            if ('held' in answer) frame.fake.letGo.push(give);
+            else setTimeout(give, frame.fake.delay);
           };
         },
       },
