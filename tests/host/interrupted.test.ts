@@ -4,6 +4,7 @@ import type { BuildState } from '../../src/desk/views.ts';
 import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { cases } from '../depth.ts';
+import { standsAlready } from './actions.ts';
 import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
 import { workbookText } from './cells.ts';
 import { type Change, changesOf, failAtCall, savedBefore, stopsIn } from './hostFailure.ts';
@@ -107,7 +108,7 @@ describe('a late team whose build is stopped', () => {
     for (const [place, saved] of stoppedAt(some(changes, 3, 32), start(), add)) {
       const host = open({ clock, saved });
       const again = call(host, 'addTeam', 'Fern class', 'Wren');
-      if (!again.ok && /different name for each team/.test(again.problem.message)) {
+      if (!again.ok && standsAlready.test(again.problem.message)) {
         // Everything of the team stood already: only what lists all teams may be open.
         if (withoutColours(host) !== expected) different.push(`${place}: ${again.problem.message}`);
         continue;
