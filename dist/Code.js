@@ -10255,6 +10255,10 @@ function writeCells(file2, { cells, heights }) {
 		const rows = rowsBefore(one.sheet, there, wishesIn(own));
 		if (rows !== void 0) before.set(one, rows);
 	}
+	for (const { sheetId, row, height } of heights ?? []) {
+		const one = sheetById(file2, sheetId);
+		if (one !== void 0 && isOurs(file2, one)) one.sheet.setRowHeightsForced(row, 1, height);
+	}
 	for (const one of sheets) {
 		one.cells = void 0;
 		const texts = runs2.filter((run) => run.one === one && isText2(run));
@@ -10264,10 +10268,6 @@ function writeCells(file2, { cells, heights }) {
 		writeTexts(one.sheet.getRange(row, column, 1, wide.length), [wide.map(({ now }) => cellFromPage(now))]);
 	}
 	for (const [one, rows] of before) putRowsRight(one.sheet, wishesIn(runs2.filter((run) => run.one === one)), rows);
-	for (const { sheetId, row, height } of heights ?? []) {
-		const one = sheetById(file2, sheetId);
-		if (one !== void 0 && isOurs(file2, one)) one.sheet.setRowHeightsForced(row, 1, height);
-	}
 	return done({});
 }
 function wishesIn(runs2) { return runs2.flatMap(({ cells }) => cells); }

@@ -37,6 +37,11 @@ export function writeCells(file: FileInRun, { cells, heights }: CellsWish): Outc
     const rows = rowsBefore(one.sheet, there, wishesIn(own));
     if (rows !== undefined) before.set(one, rows);
   }
+  // Before the words: where the run stops in between, the same wish made again still finds something to write.
+  for (const { sheetId, row, height } of heights ?? []) {
+    const one = sheetById(file, sheetId);
+    if (one !== undefined && isOurs(file, one)) one.sheet.setRowHeightsForced(row, 1, height);
+  }
   for (const one of sheets) {
     // Read anew by whoever comes next. What is to stay text gets the format of texts first, all of it at once.
     one.cells = undefined;
@@ -47,10 +52,6 @@ export function writeCells(file: FileInRun, { cells, heights }: CellsWish): Outc
     writeTexts(one.sheet.getRange(row, column, 1, wide.length), [wide.map(({ now }) => cellFromPage(now))]);
   }
   for (const [one, rows] of before) putRowsRight(one.sheet, wishesIn(runs.filter((run) => run.one === one)), rows);
-  for (const { sheetId, row, height } of heights ?? []) {
-    const one = sheetById(file, sheetId);
-    if (one !== undefined && isOurs(file, one)) one.sheet.setRowHeightsForced(row, 1, height);
-  }
   return done({});
 }
 

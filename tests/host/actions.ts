@@ -116,7 +116,7 @@ const proposal = (host: StandIn) => {
 export const actions: readonly Action[] = [
   act('setAbsent', 'c1-t2', true),
   act('setMembers', sheet, 'c1-t2', { names: 'Cleo, Dov', absent: [], base: '' }),
-  act('setOwnHelp', 'c1-t1', { level: '1', extension: 'Make it half as strong.' }),
+  { ...act('setOwnHelp', 'c1-t1', { level: '1', extension: 'Make it half as strong.' }), atDelicate: true },
   act('showExitChecks', sheet, true),
   act('passRoles', sheet),
   act('closeClass', sheet, true),

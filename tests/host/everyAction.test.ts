@@ -61,11 +61,12 @@ function partsOf(host: StandIn, saved: string, { press }: Action): readonly Part
 }
 
 /**
- * Where the tab of a hidden sheet is shown to be moved, and where sums are noted team by team before the words of checks
- * take the place of their formulas.
+ * Where the tab of a hidden sheet is shown to be moved, where a row is made as high as the words that come into it, and
+ * where sums are noted team by team before the words of checks take the place of their formulas.
  */
 const isDelicate = (calls: readonly string[], index: number): boolean =>
   calls[index] === 'Spreadsheet.moveActiveSheet' ||
+  calls[index] === 'Sheet.setRowHeightsForced' ||
   (calls[index] === 'Range.setValues' &&
     calls[index - 2] === 'Range.setValues' &&
     calls[index - 4] === 'DeveloperMetadata.setValue');
