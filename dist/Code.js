@@ -9170,12 +9170,9 @@ function moveTab(file2, one, place = file2.spreadsheet.getNumSheets()) {
 		sheets.splice(sheets.indexOf(one), 1);
 		sheets.splice(place - 1, 0, one);
 	}
-	hideAgain(file2, one);
-}
-function hideAgain(file2, one) {
 	const { hidden, ...tag } = one.tag;
 	if (hidden !== true) return;
-	one.sheet.hideSheet();
+	sheet.hideSheet();
 	if (tag.state !== "leaving") writeTag(file2, one, tag);
 }
 
@@ -9343,8 +9340,7 @@ function putAway({ file: file2, present, about, wish: { instead } }) {
 	sheet.setTabColor(tabColors.kept);
 	const comes = ownSheets(file2).find(({ id }) => id === instead?.sheetId);
 	const place = sheet.getIndex();
-	if (comes !== void 0 && comes.sheet.getIndex() > place) moveTab(file2, comes, place);
-	else if (comes !== void 0) hideAgain(file2, comes);
+	if (comes !== void 0) moveTab(file2, comes, Math.min(place, comes.sheet.getIndex()));
 	moveTab(file2, present);
 	sheet.hideSheet();
 	writeTag(file2, present, { ...present.tag, state: "away", about });

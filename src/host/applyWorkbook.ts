@@ -8,7 +8,7 @@ import { cellsRead, type FileInRun, type SheetInRun, sheetById } from './fileInR
 import { freeSheetName } from './freeSheetName.ts';
 import { noteTaken } from './lateEntries.ts';
 import { moveAside } from './moveAside.ts';
-import { hideAgain, moveTab } from './moveTab.ts';
+import { moveTab } from './moveTab.ts';
 import {
   isKept,
   isOld,
@@ -214,8 +214,7 @@ function putAway({
   // Students find the tab of their class where it was.
   const comes = ownSheets(file).find(({ id }) => id === instead?.sheetId);
   const place = sheet.getIndex();
-  if (comes !== undefined && comes.sheet.getIndex() > place) moveTab(file, comes, place);
-  else if (comes !== undefined) hideAgain(file, comes);
+  if (comes !== undefined) moveTab(file, comes, Math.min(place, comes.sheet.getIndex()));
   moveTab(file, present);
   sheet.hideSheet();
   writeTag(file, present, { ...present.tag, state: 'away', about });

@@ -20,13 +20,9 @@ export function moveTab(file: FileInRun, one: OwnSheet, place: number = file.spr
     sheets.splice(sheets.indexOf(one), 1);
     sheets.splice(place - 1, 0, one);
   }
-  hideAgain(file, one);
-}
-
-/** Hides a sheet that a move has shown. One that is leaving is so until it has left. */
-export function hideAgain(file: FileInRun, one: OwnSheet): void {
+  // One that is leaving is hidden until it has left.
   const { hidden, ...tag } = one.tag;
   if (hidden !== true) return;
-  one.sheet.hideSheet();
+  sheet.hideSheet();
   if (tag.state !== 'leaving') writeTag(file, one, tag);
 }

@@ -20,7 +20,8 @@ const sumsIn = (line: readonly CellValue[] | undefined): string => cellText(line
 
 /**
  * Whether somebody typed in a cell where the page writes its checks, or where those of a lesson that is put away rest:
- * `right` is 0 for the check, 1 for what to look at, 2 for the hint. Words that the page has written anywhere in the block are its own, so that rows may be moved and copied.
+ * `right` is 0 for the check, 1 for what to look at, 2 for the hint. Words that the page has written anywhere in the block
+ * are its own, so that rows may be moved and copied.
  */
 export function typedOver(
   { headingRow, closingRow }: Pick<BlockReading, 'headingRow' | 'closingRow'>,

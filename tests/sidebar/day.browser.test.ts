@@ -142,6 +142,10 @@ describe('record', () => {
     await opened.getByText(texts.record.saved(1)).waitFor();
     expect(await sent(opened, 'saveRecord')).toEqual([[[{ entry: { ...entry, present }, base: null }]]]);
     expect(await save.evaluate((button) => button === document.activeElement)).toBe(true);
+    // What that look has found is taken up once: the row that is kept now is the one to go on from.
+    await save.click();
+    await expect.poll(async () => (await sent(opened, 'saveRecord')).length).toBe(2);
+    expect((await sent(opened, 'saveRecord'))[1]).toEqual([[{ entry, base: entry }]]);
   });
   it('writes names into the copied text only where that was asked, and copies it', async () => {
     const opened = await open('Record');

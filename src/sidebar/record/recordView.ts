@@ -28,8 +28,8 @@ export function recordView(page: Page, due: Due): View {
   const asked = new Set<string>();
   const fields = new Map<string, Field>();
   let seen: RecordView | undefined;
-  /** What a look behind that which is shown finds; undefined where that is as it stands, or the look failed. */
-  let looking: Promise<RecordView | undefined> = Promise.resolve(undefined);
+  /** What a look behind that which is shown finds, until it is taken up; undefined where that is as it stands. */
+  let looking: Promise<RecordView | undefined> | undefined;
 
   const written = (): readonly RecordClassView[] =>
     (seen?.classes ?? []).filter(
@@ -63,6 +63,7 @@ export function recordView(page: Page, due: Due): View {
     return later.ok && JSON.stringify(later.value) !== JSON.stringify(seen) ? later.value : undefined;
   }
   function take(view: RecordView): void {
+    looking = undefined;
     seen = view;
     drafts.take(view);
     drawUnderHeading(root, draw);
@@ -130,19 +131,11 @@ export function recordView(page: Page, due: Due): View {
     trouble.replaceChildren();
     said.textContent = '';
     for (const made of fields.values()) made.setProblem('');
-    let sent = drafts.mark();
-    const send = async () => {
-      // Whoever presses while the view is still being brought up to date keeps the day as it is found to be.
-      const news = await looking;
-      if (news !== undefined) {
-        const isFocused = isOnSave();
-        take(news);
-        if (isFocused) focusSave();
-      }
-      sent = drafts.mark();
-      return askDesk('saveRecord', written().map(drafts.of));
-    };
-    const outcome = await waiting(status, say.saving, send());
+    // Whoever presses while the view is still being brought up to date keeps the day as it is found to be.
+    const news = await waiting(status, say.saving, Promise.resolve(looking));
+    if (news !== undefined) keepingPress(() => take(news));
+    const sent = drafts.mark();
+    const outcome = await waiting(status, say.saving, askDesk('saveRecord', written().map(drafts.of)));
     if (!outcome.ok) {
       const found = fields.get(outcome.problem.field ?? '');
       if (found === undefined) trouble.replaceChildren(problemNotice(outcome.problem.message));
@@ -166,16 +159,17 @@ export function recordView(page: Page, due: Due): View {
           }),
         };
       }
-      const isFocused = isOnSave();
-      draw();
-      // The button that was pressed went with what stood there before.
-      if (isFocused) focusSave();
+      keepingPress(draw);
     }
     said.textContent = say.saved(saved.length);
   }
 
-  const isOnSave = (): boolean => document.activeElement?.matches('.record > .act') === true;
-  const focusSave = (): void => root.querySelector<HTMLElement>(':scope > .act')?.focus();
+  /** The button that was pressed goes with what stood there before: the new one has the focus then. */
+  function keepingPress(redraw: () => void): void {
+    const wasPressed = document.activeElement?.matches('.record > .act') === true;
+    redraw();
+    if (wasPressed) root.querySelector<HTMLElement>(':scope > .act')?.focus();
+  }
 
   return {
     root,
