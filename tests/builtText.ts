@@ -6,11 +6,12 @@ import { builtPlace, keepBuilt, type pushedFiles } from '../scripts/build/keepBu
  * A file as it would be pushed, from the sources as they are now. Under `npm test` all of it was built before the first
  * test; else the first file of tests that asks builds it, and the others of the same run read it.
  */
-export async function builtText(path: (typeof pushedFiles)[number], folder = inject('built')): Promise<string> {
+export async function builtText(
+  path: (typeof pushedFiles)[number],
+  folder = inject('built'),
+  build = async () => (await import('../scripts/build.ts')).builtFiles(),
+): Promise<string> {
   const place = builtPlace(folder, path);
-  if (!existsSync(place)) {
-    const { builtFiles } = await import('../scripts/build.ts');
-    keepBuilt(folder, await builtFiles());
-  }
+  if (!existsSync(place)) keepBuilt(folder, await build());
   return readFileSync(place, 'utf8');
 }

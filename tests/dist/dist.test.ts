@@ -1,9 +1,13 @@
-import { readFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { createContext, runInContext } from 'node:vm';
 import { type FunctionDeclaration, type Node, type ObjectExpression, parse } from 'acorn';
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { sampleBlock } from '../../scripts/bench/sampleBlock.ts';
 import { hostDoors } from '../../scripts/build/codeFile.ts';
+import { pushedFiles } from '../../scripts/build/keepBuilt.ts';
 import { partsOf } from '../../scripts/build/parts.ts';
 import { rowTextsRead, without } from '../../scripts/build/withoutRowTexts.ts';
 import { builtFiles } from '../../scripts/build.ts';
@@ -13,6 +17,7 @@ import { catalogue } from '../../src/functions/catalogue.ts';
 import { callNames } from '../../src/host/calls.ts';
 import { allActivities } from '../../src/lab/lesson/activities.ts';
 import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
+import { builtText } from '../builtText.ts';
 import { startOf } from '../lab/otherActivities.ts';
 
 const code = readFileSync('dist/Code.js', 'utf8');
@@ -62,11 +67,41 @@ const sources = await partsOf(process.cwd(), hostDoors);
 /** The comment that ends right above a node. */
 const commentAbove = (node: Node) => /\/\*\*(?:(?!\*\/)[\s\S])*\*\/\n$/.exec(code.slice(0, node.start))?.[0] ?? '';
 
+/** What the sources make now. */
+const fromSources = await builtFiles();
+
 describe('what is generated', () => {
   it('is current: building again changes nothing (npm run build puts it right)', async () => {
-    const files = { ...(await generatedSources()), ...(await builtFiles()) };
+    const files = { ...(await generatedSources()), ...fromSources };
     const stale = Object.entries(files).filter(([path, text]) => readFileSync(path, 'utf8') !== text);
     expect(stale.map(([path]) => path)).toEqual([]);
+  });
+});
+
+describe('what tests of the script and of the sidebar are given', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'labrow-built-'));
+  afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+  it('is built where nothing stands yet, and once', async () => {
+    let builds = 0;
+    const build = async () => {
+      builds += 1;
+      return fromSources;
+    };
+    for (const path of pushedFiles) expect(await builtText(path, folder, build)).toBe(fromSources[path]);
+    writeFileSync(join(folder, 'Sidebar.html'), 'kept');
+    expect(await builtText('dist/Sidebar.html', folder, build)).toBe('kept');
+    expect(builds).toBe(1);
+  });
+  it('is what the build makes, both under “npm test”, which has built before its first test, and without it', async () => {
+    for (const path of pushedFiles) expect(await builtText(path)).toBe(fromSources[path]);
+    const ofRun = process.env.LABROW_BUILT ?? folder;
+    if (ofRun === folder) {
+      const { status, stderr } = spawnSync(process.execPath, ['--import', 'tsx', 'scripts/buildForTests.ts', folder]);
+      expect([status, stderr.toString()]).toEqual([0, '']);
+    }
+    expect(readdirSync(ofRun).sort()).toEqual(['Code.js', 'Sidebar.html']);
+    for (const path of pushedFiles) expect(await builtText(path, ofRun)).toBe(fromSources[path]);
   });
 });
 

@@ -25,7 +25,7 @@ export function valueAt(host: StandIn, { sheet, row, column }: At): string {
  * metadata, without the script's own notes on how far it has come and without which cell somebody looks at.
  */
 export function workbookText(host: StandIn): string {
-  const { properties: _, active: __, sheets, ...rest } = JSON.parse(host.save());
+  const { properties: _, active: __, sheets, formats, ...rest } = JSON.parse(host.save());
   const lines = (sheets as readonly SavedSheet[]).map((sheet) => {
     const { cells, metadata, protections, rules, columnWidths, ...shape } = sheet;
     const placed = [...cells].sort(([one, first], [other, second]) => one - other || first - second);
@@ -35,14 +35,17 @@ export function workbookText(host: StandIn): string {
       ...metadata.map(({ key, value }) => `${key} ${value}`),
       ...protections.map(({ id: ___, ...protection }) => stable(protection)),
       ...rules.map(stable),
-      ...placed.map(([row, column, cell]) => `${row},${column} ${stable(cell)}`),
+      ...placed.map(
+        ([row, column, cell, format]) =>
+          `${row},${column} ${stable(format === undefined ? cell : { ...cell, format: formats[format] })}`,
+      ),
     ].join('\n');
   });
   return [stable(rest), ...lines].join('\n\n');
 }
 
 interface SavedSheet {
-  readonly cells: readonly (readonly [number, number, object])[];
+  readonly cells: readonly (readonly [row: number, column: number, cell: object, format?: number])[];
   readonly metadata: readonly { readonly key: string; readonly value: string }[];
   readonly protections: readonly { readonly id: number }[];
   readonly rules: readonly object[];

@@ -22,13 +22,18 @@ interface SavedSheet {
   readonly hiddenColumns: readonly number[];
   readonly hiddenRows: readonly number[];
   readonly merges: readonly Area[];
-  readonly cells: readonly (readonly [number, number, CellState])[];
+  readonly cells: readonly SavedCell[];
   readonly rules: readonly Rule[];
   readonly protections: readonly ProtectionState[];
   readonly metadata: readonly Metadata[];
 }
+/** Row, column, what the cell holds besides its format, and which of the formats it has. */
+type SavedCell = readonly [row: number, column: number, cell: CellState, format?: number];
 interface Saved {
-  readonly form: 1;
+  /** In form 1, of earlier versions, each cell held its own format. */
+  readonly form: 1 | 2;
+  /** Of a workbook's thousands of cells most look like others. */
+  readonly formats: readonly Format[];
   readonly name: string;
   readonly locale: string;
   readonly interval: Book['interval'];
@@ -41,8 +46,9 @@ interface Saved {
 
 export function savedText(book: Book, stores: Stores, active: Saved['active']): string {
   book.settle();
+  const formats = new Formats();
   const saved: Saved = {
-    form: 1,
+    form: 2,
     name: book.name,
     locale: book.locale.name,
     interval: book.interval,
@@ -66,11 +72,15 @@ export function savedText(book: Book, stores: Stores, active: Saved['active']): 
       hiddenColumns: [...sheet.hiddenColumns],
       hiddenRows: [...sheet.hiddenRows],
       merges: sheet.merges,
-      cells: [...sheet.cells].map(([key, cell]) => [rowOf(key), columnOf(key), cell] as const),
+      cells: [...sheet.cells].map(([key, { format, ...cell }]): SavedCell => {
+        const at = [rowOf(key), columnOf(key)] as const;
+        return format === undefined ? [...at, cell] : [...at, cell, formats.numberOf(format)];
+      }),
       rules: sheet.rules,
       protections: sheet.protections,
       metadata: sheet.metadata,
     })),
+    formats: formats.all,
   };
   return JSON.stringify(saved);
 }
@@ -86,26 +96,43 @@ export function readSaved(text: string): Saved {
 
 function readText(text: string): Saved {
   const saved = JSON.parse(text) as Partial<Saved>;
-  if (saved.form !== 1 || !Array.isArray(saved.sheets)) {
+  if (!(saved.form === 1 || (saved.form === 2 && Array.isArray(saved.formats))) || !Array.isArray(saved.sheets)) {
     throw new Error(
-      `Expected a workbook saved by the stand-in (form 1) for the saved workbook, received form ${String(saved.form)}. Start with a fresh one.`,
+      `Expected a workbook saved by the stand-in (form 1 or 2) for the saved workbook, received form ${String(saved.form)}. Start with a fresh one.`,
     );
   }
-  return { ...(saved as Saved), sheets: saved.sheets.map((sheet) => ({ ...sheet, cells: alike(sheet.cells) })) };
+  return saved.form === 2 ? (saved as Saved) : withFormatsApart(saved as Saved);
 }
 
-/** Cells that look alike share one format, as they did before they were saved. */
-function alike(cells: SavedSheet['cells']): SavedSheet['cells'] {
-  const looks = new Map<string, Format>();
-  return cells.map((line) => {
+/** A workbook of form 1 as one of form 2. */
+function withFormatsApart(saved: Saved): Saved {
+  const formats = new Formats();
+  const apart = (line: SavedCell): SavedCell => {
     const [row, column, cell] = line;
-    const format = (cell as Partial<CellState> | null)?.format;
-    if (format === undefined) return line;
+    if ((cell as Partial<CellState> | null)?.format === undefined) return line;
+    const { format, ...rest } = cell;
+    return [row, column, rest, formats.numberOf(format as Format)];
+  };
+  const sheets = saved.sheets.map((sheet) => ({ ...sheet, cells: sheet.cells.map(apart) }));
+  return { ...saved, form: 2, formats: formats.all, sheets };
+}
+
+/** Each format once, with its number in the order in which they came. */
+class Formats {
+  readonly all: Format[] = [];
+  readonly #numbers = new Map<string, number>();
+  /** Cells that look alike mostly share one object, whose words need not be made again. */
+  readonly #known = new Map<Format, number>();
+
+  numberOf(format: Format): number {
+    const known = this.#known.get(format);
+    if (known !== undefined) return known;
     const words = JSON.stringify(format);
-    const known = looks.get(words);
-    if (known === undefined) looks.set(words, format);
-    return known === undefined ? line : [row, column, { ...cell, format: known }];
-  });
+    const number = this.#numbers.get(words) ?? this.all.push(format) - 1;
+    this.#numbers.set(words, number);
+    this.#known.set(format, number);
+    return number;
+  }
 }
 
 /**
@@ -145,8 +172,9 @@ export function restore(saved: Saved, book: Book, stores: Stores): readonly stri
   });
   for (const { name, sheet, area } of saved.named) book.setNamed(name, book.sheet(sheet), area);
   for (const [sheet, state] of states) {
-    for (const [row, column, cell] of sheet.cells) {
-      if (restoreCell(book, state, row, column, cell)) continue;
+    for (const line of sheet.cells) {
+      if (restoreCell(book, state, line, saved.formats)) continue;
+      const [row, column, cell] = line;
       unread.push(`${sheet.name} ${cellName(row, column)}`);
       const kept = `Could not be read: ${JSON.stringify(cell)}`.slice(0, longestText);
       book.decorate(state, row, column, () => ({}));
@@ -157,11 +185,14 @@ export function restore(saved: Saved, book: Book, stores: Stores): readonly stri
   return unread;
 }
 
-function restoreCell(book: Book, sheet: SheetState, row: number, column: number, cell: unknown): boolean {
+function restoreCell(book: Book, sheet: SheetState, line: SavedCell, formats: readonly Format[]): boolean {
   try {
-    const { content } = cell as CellState;
+    const [row, column, cell, number] = line;
+    const { content } = cell;
     if (content !== undefined && !isContent(content)) return false;
-    book.putCell(sheet, row, column, cell as CellState);
+    const format = number === undefined ? undefined : formats[number];
+    if (number !== undefined && format === undefined) return false;
+    book.putCell(sheet, row, column, format === undefined ? cell : { ...cell, format });
     return true;
   } catch {
     return false;

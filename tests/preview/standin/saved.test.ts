@@ -34,6 +34,14 @@ function kept() {
   return [PropertiesService.getDocumentProperties().getProperty('layout'), book.getSheets()[0].getDeveloperMetadata()[0].getValue(), book.getRangeByName('stock').getValue(), book.getRecalculationInterval() === SpreadsheetApp.RecalculationInterval.MINUTE];
 }`;
 
+interface SavedFile {
+  readonly form: number;
+  readonly formats: readonly object[];
+  readonly sheets: readonly {
+    readonly cells: readonly (readonly [row: number, column: number, cell: object, format?: number])[];
+  }[];
+}
+
 describe('save', () => {
   it('loses nothing over a restart', () => {
     const host = open(script, { locale: 'de_DE', name: 'Bench' });
@@ -66,6 +74,35 @@ describe('save', () => {
     const again = open(more, { saved: host.save() });
     expect(again.run('teacher', 'more', [])).not.toBe(made);
     expect(new Set(again.view('teacher').sheets.map(({ id }) => id)).size).toBe(3);
+  });
+  it('holds each format once, and opens a file of an earlier version, in which each cell held its own', () => {
+    const host = open(script);
+    host.run('teacher', 'dress', []);
+    const { formats, form, ...rest } = JSON.parse(host.save()) as SavedFile;
+    expect(form).toBe(2);
+    expect(formats).toEqual([{ numberFormat: '@' }, { background: '#ff0000' }]);
+    const earlier = {
+      ...rest,
+      form: 1,
+      sheets: rest.sheets.map((sheet) => ({
+        ...sheet,
+        cells: sheet.cells.map(([row, column, cell, format]) => [
+          row,
+          column,
+          format === undefined ? cell : { ...cell, format: formats[format] },
+        ]),
+      })),
+    };
+    expect(open(script, { saved: JSON.stringify(earlier) }).save()).toBe(host.save());
+  });
+  it('keeps what was saved of a cell whose format is not in the file', () => {
+    const host = open(script);
+    host.run('teacher', 'dress', []);
+    const saved = JSON.parse(host.save()) as SavedFile;
+    const again = open(script, { saved: JSON.stringify({ ...saved, formats: saved.formats.slice(1) }) });
+    expect(again.unreadCells).toEqual(['Sheet1 B1', 'Sheet1 B2', 'Sheet1 B3']);
+    expect(text(again, 'B1')).toContain('"options":["a","b"]');
+    expect(text(again, 'A1')).toBe('0.400');
   });
   it('refuses a text that is no saved workbook', () => {
     expect(() => open('', { saved: '{"cells":[]}' })).toThrow(/Expected a workbook saved by the stand-in/);
