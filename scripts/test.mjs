@@ -49,7 +49,7 @@ const reportOf = (name) => join(cache, `${name.replaceAll(' ', '-')}.json`);
  * All of them in one queue: whichever worker is free takes the next file. Browser tests wait for much of their time, so a
  * worker more than there are cores keeps those at work.
  */
-const sharingTests = tests('tests of functions, workbook and pages', availableParallelism() + 1, [
+const sharingTests = tests('tests of functions, workbook and pages', availableParallelism(), [
   '--no-isolate',
   ...sharing,
 ]);
