@@ -34,13 +34,15 @@ export function browserPages(): BrowserPages {
   const idle: Page[] = [];
   const lent = new Set<Page>();
   const allowed = new WeakMap<Page, RegExp>();
+  /** Pages that still stand where an earlier test has left them: what they say there is nobody's. */
+  const left = new WeakSet<Page>();
   beforeAll(async () => {
     browser = await launchBrowser();
   });
   afterAll(() => browser?.close());
 
-  const trouble = (text: string): void => {
-    troubles.push(text);
+  const troubleOn = (page: Page) => (text: string) => {
+    if (!left.has(page)) troubles.push(text);
   };
   const newPage = async (options: BrowserContextOptions): Promise<Page> => {
     const context = await browser.newContext(options);
@@ -48,16 +50,20 @@ export function browserPages(): BrowserPages {
     const page = await context.newPage();
     // Ends what hangs, and decides nothing: a machine under load may take long over a step.
     page.setDefaultTimeout(60_000);
+    const trouble = troubleOn(page);
     page.on('pageerror', (error) => trouble(error.message));
     page.on('console', (message) => {
       if (message.type() === 'error' && !allowed.get(page)?.test(message.text())) trouble(message.text());
+    });
+    page.on('framenavigated', (frame) => {
+      if (frame === page.mainFrame()) left.delete(page);
     });
     return page;
   };
   const show = async (page: Page, address: string, { mayLog, before }: Before): Promise<Page> => {
     if (mayLog) allowed.set(page, mayLog);
     else allowed.delete(page);
-    await before?.(page, trouble);
+    await before?.(page, troubleOn(page));
     await page.goto(address);
     await page.evaluate(async () => {
       await document.fonts.ready;
@@ -66,10 +72,9 @@ export function browserPages(): BrowserPages {
   };
   const takeBack = async (page: Page): Promise<void> => {
     for (const other of page.context().pages()) if (other !== page) await other.close();
-    await page.unrouteAll({ behavior: 'ignoreErrors' });
-    await page.goto('about:blank');
     await page.context().clearPermissions();
     await page.context().clearCookies();
+    left.add(page);
     idle.push(page);
   };
 
@@ -80,6 +85,8 @@ export function browserPages(): BrowserPages {
     async lend(address, { viewport, colorScheme = 'light', ...rest }) {
       const page = idle.pop() ?? (await newPage({ viewport }));
       lent.add(page);
+      // What an earlier test answered is answered until its page goes, which is when this one comes.
+      await page.unrouteAll({ behavior: 'ignoreErrors' });
       await page.setViewportSize(viewport);
       await page.emulateMedia({ colorScheme, media: null, reducedMotion: null, forcedColors: null });
       // Nothing is under the pointer until a test puts it there.
