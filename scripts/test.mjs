@@ -45,10 +45,7 @@ const tests = (name, workers, which) => ({
 /** @param {string} name */
 const reportOf = (name) => join(cache, `${name.replaceAll(' ', '-')}.json`);
 
-/**
- * All of them in one queue: whichever worker is free takes the next file. Browser tests wait for much of their time, so a
- * worker more than there are cores keeps those at work.
- */
+/** All of them in one queue: whichever worker is free takes the next file. A worker more than there are cores costs more than it brings. */
 const sharingTests = tests('tests of functions, workbook and pages', availableParallelism(), [
   '--no-isolate',
   ...sharing,
