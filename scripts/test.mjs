@@ -2,7 +2,7 @@
 // puts it right.
 import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { availableParallelism } from 'node:os';
+import { availableParallelism, setPriority } from 'node:os';
 import { join } from 'node:path';
 import { builtFolder } from './builtFolder.mjs';
 import { prepare, root, stop } from './prepare.mjs';
@@ -25,9 +25,10 @@ const rooms = ['chemistry', 'functions', 'lab', 'measurement', 'workbook', 'desk
 const sharing = [...rooms, 'host', 'preview', 'journey', 'browser'].map((room) => `tests/${room}/`);
 
 /**
- * `flags` are for Node itself; what is `aloud` is heard as it goes.
+ * `flags` are for Node itself; what is `aloud` is heard as it goes; what `isBeside` takes the time that others leave, as tests
+ * in a browser leave much of it.
  * @typedef {{ readonly name: string, readonly args: readonly string[], readonly remedy: string,
- *   readonly flags?: readonly string[], readonly aloud?: boolean }} Check
+ *   readonly flags?: readonly string[], readonly aloud?: boolean, readonly isBeside?: boolean }} Check
  */
 
 /** Tests as one run of Vitest. @param {string} name @param {number} workers @param {readonly string[]} which @returns {Check} */
@@ -54,30 +55,29 @@ const otherTests = tests('tests of what is built, and of the sources', 1, [
   ...sharing.flatMap((folder) => ['--exclude', `${folder}**`]),
 ]);
 
-/** @type {readonly (readonly Check[])[]} */
-const lanes = [
-  [
-    {
-      name: 'types',
-      args: [join(root, 'scripts/checkTypes.mjs')],
-      remedy: 'mend the types named above',
-    },
-    {
-      name: 'format and lint',
-      args: ['@biomejs/biome/bin/biome', 'check', '.', '--colors=force'],
-      remedy: 'run “npm run format”, then mend what is left',
-    },
-    {
-      name: 'unused files, exports and packages',
-      args: ['knip/bin/knip.js', '--no-progress'],
-      remedy: 'remove what is named above',
-    },
-    otherTests,
-  ],
-  [
-    { name: 'a browser', args: [join(root, 'scripts/findBrowser.mjs')], remedy: 'the line above says how to get one' },
-    sharingTests,
-  ],
+/** @type {readonly Check[]} */
+const beside = [
+  {
+    name: 'types',
+    args: [join(root, 'scripts/checkTypes.mjs')],
+    remedy: 'mend the types named above',
+  },
+  {
+    name: 'format and lint',
+    args: ['@biomejs/biome/bin/biome', 'check', '.', '--colors=force'],
+    remedy: 'run “npm run format”, then mend what is left',
+  },
+  {
+    name: 'unused files, exports and packages',
+    args: ['knip/bin/knip.js', '--no-progress'],
+    remedy: 'remove what is named above',
+  },
+  otherTests,
+];
+/** @type {readonly Check[]} */
+const inFront = [
+  { name: 'a browser', args: [join(root, 'scripts/findBrowser.mjs')], remedy: 'the line above says how to get one' },
+  sharingTests,
 ];
 
 /** What tests of the script and of the sidebar read, so that not each run of them builds it. */
@@ -92,11 +92,12 @@ const build = {
  * Runs a tool and hands back its exit code and what it said; tests are heard as they go.
  * @param {Check} check
  */
-const heard = ({ args: [bin = '', ...args], flags = [], aloud }) =>
+const heard = ({ args: [bin = '', ...args], flags = [], aloud, isBeside }) =>
   new Promise((/** @type {(outcome: { code: number, said: string }) => void} */ resolve) => {
     const env = { ...process.env, LABROW_BUILT: built, ...(process.stdout.isTTY ? { FORCE_COLOR: '1' } : {}) };
     const path = bin.startsWith(root) ? bin : join(root, 'node_modules', bin);
     const child = spawn(process.execPath, [...flags, path, ...args], { cwd: root, env });
+    if (isBeside && child.pid !== undefined) setPriority(child.pid, 10);
     let said = '';
     for (const stream of [child.stdout, child.stderr]) {
       stream.on('data', (text) => {
@@ -127,7 +128,7 @@ async function done(check) {
 }
 const isBuilt = done(build);
 await Promise.all(
-  lanes.map(async (checks) => {
+  [inFront, beside.map((check) => ({ ...check, isBeside: true }))].map(async (checks) => {
     for (const check of checks) {
       // Tests read what is built, and nothing else does.
       if (check.aloud) await isBuilt;

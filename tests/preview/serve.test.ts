@@ -59,13 +59,16 @@ const inputs = ({ sheets }: WorkbookView): string[] =>
   sheets.flatMap(({ cells }) => Object.values(cells).map(({ input }) => input));
 
 describe('serve', () => {
-  it('builds the sample, keeps what was typed over a restart, and keeps an unreadable file aside', {
+  it('keeps an unreadable file aside and builds the sample, and keeps what was typed over a restart', {
     timeout: 180_000,
   }, async () => {
+    writeFileSync(join(folder, 'workbook.json'), '{"form":1,"sheets":[');
     const first = serve('--port', '0');
     const url = await first.url();
     // The lines of the two windows may come one after the other.
     await expect.poll(first.said).toContain(`${url}/?seat=student`);
+    expect(first.said()).toMatch(/could not be read .* a fresh one is built/);
+    expect(readdirSync(folder).filter((name) => name.includes('unreadable'))).toHaveLength(1);
     const built = await workbook(url);
     expect(built.sheets.length).toBeGreaterThan(2);
     const sheet = built.sheets.at(-1);
@@ -92,20 +95,12 @@ describe('serve', () => {
     third.child.kill('SIGTERM');
     expect(await third.ended).toBe(0);
 
-    writeFileSync(join(folder, 'workbook.json'), '{"form":1,"sheets":[');
-    const fourth = serve('--port', '0');
-    await fourth.url();
-    expect(fourth.said()).toMatch(/could not be read .* a fresh one is built/);
-    expect(readdirSync(folder).filter((name) => name.includes('unreadable'))).toHaveLength(1);
+    // Without a sample, which the first has built.
+    const fourth = serve('--port', '0', '--fresh', '--empty');
+    expect(inputs(await workbook(await fourth.url()))).not.toContain('kept over a restart');
+    expect(readdirSync(folder).filter((name) => name.includes('before'))).toHaveLength(1);
     fourth.child.kill('SIGINT');
     expect(await fourth.ended).toBe(0);
-
-    // Without a sample, which the first and the fourth have built.
-    const fifth = serve('--port', '0', '--fresh', '--empty');
-    expect(inputs(await workbook(await fifth.url()))).not.toContain('kept over a restart');
-    expect(readdirSync(folder).filter((name) => name.includes('before'))).toHaveLength(1);
-    fifth.child.kill('SIGINT');
-    expect(await fifth.ended).toBe(0);
     expect(readdirSync(folder).filter((name) => /part|open/.test(name))).toEqual([]);
   });
   const type = (url: string, text: string): Promise<Response> =>
