@@ -1,8 +1,19 @@
+import { statSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 import { mutatedRoom } from './mutationRooms.mjs';
 import { noticeUnloaded } from './noticeUnloaded.mjs';
 
 const { tests, without = [] } = mutatedRoom();
+
+const size = ({ moduleId }: TestSpecification): number => statSync(moduleId).size;
+
+/** A mutant is done with at the first test that notices it, and the short files ask the plainest questions. */
+class ShortestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    return [...files].sort((one, other) => size(one) - size(other));
+  }
+}
 
 /** The tests of the room that is mutated, without those that only repeat: random texts, and whole simulated classes. */
 export default defineConfig({
@@ -13,6 +24,7 @@ export default defineConfig({
     setupFiles: ['tests/setup.ts'],
     // One set of modules for all files of a run: reading them anew for each file would be most of what a mutant costs.
     isolate: false,
+    sequence: { sequencer: ShortestFirst },
     // A property is tried a few times for each mutant, not hundreds of times: a law that breaks, breaks soon.
     env: { LABROW_MOST_CASES: '20' },
     testNamePattern: /^(?!.*random and mutated)/,

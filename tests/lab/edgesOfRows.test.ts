@@ -4,9 +4,8 @@ import { orderedActions } from '../../src/lab/bench/orderedActions.ts';
 import { procedureByName } from '../../src/lab/bench/procedures.ts';
 import { safetyQuestion } from '../../src/lab/bench/safetyQuestion.ts';
 import { behindNumber } from '../../src/lab/judging/behindNumber.ts';
-import { judgeOrder } from '../../src/lab/judging/judgeOrdered.ts';
+import { judgeOrder, judgeOrdered } from '../../src/lab/judging/judgeOrdered.ts';
 import { judgeReading } from '../../src/lab/judging/judgeReading.ts';
-import { judgeTeam } from '../../src/lab/judging/judgeTeam.ts';
 import { readingTolerance } from '../../src/lab/judging/readingTolerance.ts';
 import { saidInRow } from '../../src/lab/judging/saidInRow.ts';
 import { isTruncated, toleranceOf } from '../../src/lab/judging/tolerance.ts';
@@ -14,33 +13,12 @@ import { withEvidenceSteps } from '../../src/lab/lesson/activities/evidenceSteps
 import { withSafetySteps } from '../../src/lab/lesson/activities/safetySteps.ts';
 import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
 import type { Activity, Step } from '../../src/lab/lesson/activity.ts';
+import { readLessonSettings } from '../../src/lab/lesson/lessonSettings.ts';
+import { badGiven } from '../../src/lab/texts/feedback.ts';
 import { orderTexts } from '../../src/lab/texts/ordering.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 import { flaskReading } from './flaskReading.ts';
-
-/** Rows of an activity by step, with the numbers that a plan gives a team by default or with those given. */
-function rowsOf(
-  id: string,
-  entries: Readonly<Record<string, string>>,
-  { givens = {}, settings = [] }: Around = {},
-): Readonly<Record<string, ReturnType<typeof judgeTeam>[number] | undefined>> {
-  const activity = activityById(id, { fromRealStock: settings.some(([, value]) => value === 'real stock') });
-  if (activity === undefined) throw new Error(`There is no ${id}.`);
-  const all = { ...firstTeamGivens(activity), ...givens };
-  const steps = activity.steps.map((step) => step.id);
-  const rows = judgeTeam({
-    givenNames: Object.keys(all),
-    givenValues: Object.values(all),
-    settings: [['activity', id], ...settings],
-    steps,
-    entries: steps.map((step) => entries[step] ?? ''),
-  });
-  return Object.fromEntries(steps.map((step, at) => [step, rows[at]]));
-}
-interface Around {
-  readonly givens?: Readonly<Record<string, string>>;
-  readonly settings?: readonly (readonly [string, string])[];
-}
+import { rowsOf } from './rowsOf.ts';
 
 describe('a number that nothing explains', () => {
   it.each(allActivities().map(({ id }) => id))(
@@ -94,6 +72,20 @@ describe('an order', () => {
       status: 'unreadable',
       lookAt: orderTexts.lettersAmiss({ ...none, strange: ['z'] }),
     });
+  });
+  it('with a stray letter or two names each once, and with more of them is words', () => {
+    expect(amiss([...known, 'y', 'z', 'z'].join(' ')).lookAt).toBe(
+      orderTexts.lettersAmiss({ ...none, strange: ['y', 'z'] }),
+    );
+    expect(amiss([...known, 'x', 'y', 'z'].join(' ')).lookAt).toBe(orderTexts.wordsTyped(known));
+  });
+  it('says so where the substance that decides on it cannot be read', () => {
+    const ordered = activityById('stock and dilution')?.steps.find(({ kind }) => kind === 'ordered');
+    if (ordered?.kind !== 'ordered') throw new Error('There is no order in the everyday activity.');
+    const settings = readLessonSettings([]);
+    const judged = (formula: string) => judgeOrdered(ordered, 'a b', { givens: { formula }, settings });
+    expect(judged('the blue one')).toEqual({ status: 'unreadable', lookAt: badGiven('formula') });
+    expect(judged('KBr').lookAt).not.toBe(badGiven('formula'));
   });
   it('is not judged in a sheet from before its letters, and is in the first that has them', () => {
     const ticked = { 'cautions read': 'yes, KBr' };

@@ -4,7 +4,7 @@ import { teamChecks } from '../../src/lab/judging/teamChecks.ts';
 import { withEvidenceSteps } from '../../src/lab/lesson/activities/evidenceSteps.ts';
 import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
 import type { Activity } from '../../src/lab/lesson/activity.ts';
-import { evidenceHints } from '../../src/lab/texts/weighing.ts';
+import { evidenceHints, notALink, weighingTexts } from '../../src/lab/texts/weighing.ts';
 
 const plain = activityById('solution from a solid') as Activity;
 const rows = withEvidenceSteps(plain).steps.map(({ id }) => id);
@@ -107,6 +107,18 @@ describe('the rows for evidence', () => {
     expect(mass[1]).not.toMatch(/7[.,]1[46]/);
   });
 
+  it('ask of the loaded vessel alone whether it was copied from the plan, and whether it holds anything', () => {
+    expect(weighed('7.14', '14.28', '7.14').empty).toEqual(['on target', 'Noted.']);
+    expect(weighed('3.27', '3.27', '').loaded).toEqual(['not yet', weighingTexts.lighter]);
+    expect(weighed('3.27', '7.14', '').loaded).toEqual(['close', weighingTexts.copied]);
+  });
+  it('take an address for a picture, and say so of what is none', () => {
+    const picture = (typed: string) => checked({ picture: typed }).picture?.lookAt;
+    expect(picture('https://bench.invalid/1 our flask')).toBe('');
+    expect(picture('  http://bench.invalid/1')).toBe('');
+    for (const typed of ['see https://bench.invalid/1', 'on the phone', 'https://bench'])
+      expect([typed, picture(typed)]).toEqual([typed, notALink]);
+  });
   it('judge the mass by the plan only once it is the difference', () => {
     // 5.00 g is the difference, and far from the plan: the bench goes on from it.
     expect(weighed('3.27', '8.27', '5.00').mass).toEqual(['not yet', expect.stringMatching(/too low/)]);

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { filled } from '../../src/lab/judging/feedbackText.ts';
 import { judgeNumber } from '../../src/lab/judging/judgeNumber.ts';
+import { figureWords, remarks } from '../../src/lab/texts/feedback.ts';
 import { unitNamed } from '../../src/measurement/unit.ts';
 
 describe('judgeNumber', () => {
@@ -68,6 +70,29 @@ describe('judgeNumber', () => {
       'on target',
       'not yet',
     ]);
+  });
+  it('takes an entry in another unit of its kind digit by digit, with the mark of the class', () => {
+    const unit = unitNamed('mg');
+    expect(judgeNumber('7140', { target: 7140, unit }).status).toBe('on target');
+    expect(judgeNumber('7.14 g', { target: 7140, unit }).status).toBe('on target');
+    // 7.1 g says as much of 7142 mg as its two figures can.
+    expect(judgeNumber('7.1 g', { target: 7142, unit }).lookAt).toBe(
+      filled(remarks.closeFewFigures, { figures: figureWords[3] }),
+    );
+    const comma = { target: 7.14, unit: unitNamed('g'), decimalMark: 'comma' } as const;
+    expect(judgeNumber('7,140 g', comma).status).toBe('on target');
+  });
+  it('says that a point has moved only of the right digits with the right sign', () => {
+    const told = (entry: string) => judgeNumber(entry, { target: 0.25 }).lookAt;
+    expect(told('2.50')).toBe(remarks.shifted);
+    expect(told('1.25')).toBe(remarks.notYet);
+    expect(told('-2.50')).toBe(remarks.notYet);
+    expect(told('-0.250')).toBe(remarks.signOnly);
+    expect(judgeNumber('', { target: 0.25 })).toEqual({ status: 'blank', lookAt: '' });
+  });
+  it('passes over a times sign, and is close in the unit where it is close', () => {
+    expect(judgeNumber('× 4.50', { target: 4.5 }).status).toBe('on target');
+    expect(judgeNumber('252.5 mmol/L', { target: 0.25 }).status).toBe('close');
   });
   it('asks about a word behind the number that is no unit, and says why it reads no two numbers', () => {
     expect(judgeNumber('7.14 apples', { target: 7.14 })).toEqual({

@@ -32,6 +32,13 @@ const replies = (step: SafetyStep, givens: Readonly<Record<string, string>>) =>
   }));
 
 describe('the two questions before the bench', () => {
+  it('answer a letter that is not right with the question of its option', () => {
+    for (const step of asked) {
+      const wrong = replies(step, givensOf('NaOH')).filter(({ status }) => status !== 'on target');
+      expect(wrong).toHaveLength(3);
+      for (const { item, status, lookAt } of wrong) expect([status, lookAt]).toEqual(['not yet', item.ask]);
+    }
+  });
   it.each(listedHazards().map((one) => [one.name, one] as const))('have one right answer each for %s', (_, one) => {
     const [text = ''] = one.spellings;
     const formula = readFormula(text);
