@@ -1,17 +1,15 @@
-import { statSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
-import { BaseSequencer, type TestSpecification } from 'vitest/node';
+import type { TestSpecification } from 'vitest/node';
+import { LongestFirst } from '../tests/longestFirst.ts';
 import { mutatedRoom } from './mutationRooms.mjs';
 import { noticeUnloaded } from './noticeUnloaded.mjs';
 
 const { tests, without = [] } = mutatedRoom();
 
-const size = ({ moduleId }: TestSpecification): number => statSync(moduleId).size;
-
 /** A mutant is done with at the first test that notices it, and the short files ask the plainest questions. */
-class ShortestFirst extends BaseSequencer {
+class ShortestFirst extends LongestFirst {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
-    return [...files].sort((one, other) => size(one) - size(other));
+    return (await super.sort(files)).reverse();
   }
 }
 

@@ -25,8 +25,8 @@ const rooms = ['chemistry', 'functions', 'lab', 'measurement', 'workbook', 'desk
 const sharing = [...rooms, 'host', 'preview', 'journey', 'browser'].map((room) => `tests/${room}/`);
 
 /**
- * `flags` are for Node itself; what is `aloud` is heard as it goes; what `isBeside` takes the time that others leave, as tests
- * in a browser leave much of it.
+ * `flags` are for Node itself; what is `aloud` is heard as it goes; what `isBeside` takes the time that others leave, as
+ * tests in a browser leave much of it.
  * @typedef {{ readonly name: string, readonly args: readonly string[], readonly remedy: string,
  *   readonly flags?: readonly string[], readonly aloud?: boolean, readonly isBeside?: boolean }} Check
  */
@@ -46,7 +46,10 @@ const tests = (name, workers, which) => ({
 /** @param {string} name */
 const reportOf = (name) => join(cache, `${name.replaceAll(' ', '-')}.json`);
 
-/** All of them in one queue: whichever worker is free takes the next file. A worker more than there are cores costs more than it brings. */
+/**
+ * All of them in one queue: whichever worker is free takes the next file. A worker more than there are cores costs more
+ * than it brings.
+ */
 const sharingTests = tests('tests of functions, workbook and pages', availableParallelism(), [
   '--no-isolate',
   ...sharing,

@@ -14,11 +14,23 @@ import { withSafetySteps } from '../../src/lab/lesson/activities/safetySteps.ts'
 import { activityById, allActivities } from '../../src/lab/lesson/activities.ts';
 import type { Activity, Step } from '../../src/lab/lesson/activity.ts';
 import { readLessonSettings } from '../../src/lab/lesson/lessonSettings.ts';
-import { badGiven } from '../../src/lab/texts/feedback.ts';
+import { badGiven, slipTexts } from '../../src/lab/texts/feedback.ts';
 import { orderTexts } from '../../src/lab/texts/ordering.ts';
 import { firstTeamGivens } from './firstTeam.ts';
 import { flaskReading } from './flaskReading.ts';
 import { rowsOf } from './rowsOf.ts';
+
+/** A stock of potassium bromide a little stronger than planned, and the dilution that goes on from it. */
+const fromRealStock = (entries: Readonly<Record<string, string>>) => {
+  const stock = { formula: 'KBr', 'stock molarity': '0.300', flask: '200', purity: '' };
+  const dilution = { 'target molarity': '0.0450', 'target volume': '100', ion: 'Br-' };
+  const made = { 'mass weighed': '7.19', 'stock made': '0.302' };
+  return rowsOf(
+    'stock and dilution',
+    { ...made, ...entries },
+    { settings: [['work the dilution from', 'real stock']], givens: { ...stock, ...dilution } },
+  );
+};
 
 describe('a number that nothing explains', () => {
   it.each(allActivities().map(({ id }) => id))(
@@ -32,16 +44,15 @@ describe('a number that nothing explains', () => {
     },
   );
   it('is no planned value where the row asks for no strength', () => {
-    const real = { settings: [['work the dilution from', 'real stock']] as const };
-    const made = { 'mass weighed': '7.19', 'stock made': '0.302' };
-    const kbr = { formula: 'KBr', 'stock molarity': '0.300', flask: '200', 'target molarity': '0.0450' };
-    const givens = { ...kbr, 'target volume': '100', ion: 'Br-', purity: '' };
-    const row = rowsOf('stock and dilution', { ...made, 'stock volume': '0.0450' }, { ...real, givens })[
-      'stock volume'
-    ];
+    const row = fromRealStock({ 'stock volume': '0.0450' })['stock volume'];
     expect(row?.status).toBe('not yet');
     expect(row?.slips).not.toContain('planned-for-made');
   });
+});
+
+it('matches the molarity of the stock where the dilution goes on from the stock really made', () => {
+  const row = fromRealStock({ 'stock volume': '14.9', 'diluted molarity': '0.302' })['diluted molarity'];
+  expect(row?.lookAt).toContain(slipTexts['molarity-unchanged'].fits);
 });
 
 it('says that a given cannot be read where the ion asked is none of the substance’s', () => {
@@ -55,6 +66,8 @@ describe('an order', () => {
   const amiss = (entry: string) => judgeOrder(name, entry);
   const none = { known, strange: [], missing: [], twice: [] };
   const [first = ''] = known;
+  const ordered = activityById('stock and dilution')?.steps.find(({ kind }) => kind === 'ordered');
+  if (ordered?.kind !== 'ordered') throw new Error('There is no order in the everyday activity.');
   it('that leaves a letter out is not read as an order', () => {
     expect(amiss(known.slice(1).join(' '))).toEqual({
       status: 'unreadable',
@@ -80,8 +93,6 @@ describe('an order', () => {
     expect(amiss([...known, 'x', 'y', 'z'].join(' ')).lookAt).toBe(orderTexts.wordsTyped(known));
   });
   it('says so where the substance that decides on it cannot be read', () => {
-    const ordered = activityById('stock and dilution')?.steps.find(({ kind }) => kind === 'ordered');
-    if (ordered?.kind !== 'ordered') throw new Error('There is no order in the everyday activity.');
     const settings = readLessonSettings([]);
     const judged = (formula: string) => judgeOrdered(ordered, 'a b', { givens: { formula }, settings });
     expect(judged('the blue one')).toEqual({ status: 'unreadable', lookAt: badGiven('formula') });
@@ -89,8 +100,6 @@ describe('an order', () => {
   });
   it('is not judged in a sheet from before its letters, and is in the first that has them', () => {
     const ticked = { 'cautions read': 'yes, KBr' };
-    const ordered = activityById('stock and dilution')?.steps.find(({ kind }) => kind === 'ordered');
-    if (ordered?.kind !== 'ordered') throw new Error('There is no order in the everyday activity.');
     const { sinceLayout } = procedureByName(ordered.procedure);
     const inLayout = (layout: number, entry: string) =>
       rowsOf(
