@@ -2,26 +2,35 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import type { PushedFile } from './build/keepBuilt.ts';
 import { sidebarHtml } from './build/sidebar.ts';
 import { generatedSources } from './generate/sources.ts';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..');
 
-/** Every file the build makes, by path from the project folder. */
-export async function builtFiles(): Promise<Readonly<Record<string, string>>> {
-  const [{ catalogue }, { callNames }, { codeFile }, { functionTable, referencePage }, { guideText }, { guides }] =
-    await Promise.all([
-      import('../src/functions/catalogue.ts'),
-      import('../src/host/calls.ts'),
-      import('./build/codeFile.ts'),
-      import('./generate/reference.ts'),
-      import('./generate/guides.ts'),
-      import('../src/sidebar/guides/guides.ts'),
-    ]);
-  const readme = readFileSync(join(root, 'README.md'), 'utf8');
+/** What is pushed and costs seconds to build, by path from the project folder. */
+export async function pushedTexts(): Promise<Readonly<Record<PushedFile, string>>> {
+  const [{ catalogue }, { callNames }, { codeFile }] = await Promise.all([
+    import('../src/functions/catalogue.ts'),
+    import('../src/host/calls.ts'),
+    import('./build/codeFile.ts'),
+  ]);
   return {
     'dist/Code.js': await codeFile(root, { catalogue, callNames }),
     'dist/Sidebar.html': await sidebarHtml(),
+  };
+}
+
+/** Everything else the build makes, by path from the project folder. */
+export async function documents(): Promise<Readonly<Record<string, string>>> {
+  const [{ catalogue }, { functionTable, referencePage }, { guideText }, { guides }] = await Promise.all([
+    import('../src/functions/catalogue.ts'),
+    import('./generate/reference.ts'),
+    import('./generate/guides.ts'),
+    import('../src/sidebar/guides/guides.ts'),
+  ]);
+  const readme = readFileSync(join(root, 'README.md'), 'utf8');
+  return {
     'dist/appsscript.json': readFileSync(join(root, 'appsscript.json'), 'utf8'),
     'README.md': betweenMarks(
       betweenMarks(readme, marks.functions, functionTable(catalogue, referencePath)),
@@ -64,7 +73,7 @@ function writeIfChanged(path: string, text: string): boolean {
 
 async function main(quiet: boolean): Promise<void> {
   const changed = Object.entries(await generatedSources()).filter(([path, text]) => writeIfChanged(path, text));
-  const built = Object.entries(await builtFiles());
+  const built = Object.entries({ ...(await pushedTexts()), ...(await documents()) });
   changed.push(...built.filter(([path, text]) => writeIfChanged(path, text)));
   if (quiet) return;
   for (const [path, text] of built) console.log(`${path} ${(text.length / 1024).toFixed(0)} kB`);
