@@ -67,9 +67,11 @@ function licenceOf(folder: string): string {
 }
 
 describe('installed packages', () => {
-  const folders = ['node_modules', 'scripts/push/node_modules'].flatMap(packageFolders);
+  const folders = ['', 'scripts/push/', 'scripts/mutation/'].flatMap((folder) =>
+    packageFolders(`${folder}node_modules`),
+  );
   it('are all under licences the OSI has approved', () => {
-    expect(folders.length).toBeGreaterThan(250);
+    expect(folders.length).toBeGreaterThan(120);
     const refused = folders
       .map((folder) => ({ folder, licence: licenceOf(folder) }))
       .filter(({ licence }) => !isApproved(licence))
@@ -90,10 +92,8 @@ describe('installed packages', () => {
 
 describe('what stands in for a package of browser tables', () => {
   const load = createRequire(import.meta.url);
-  const browserslist = load('browserslist') as (queries?: unknown) => readonly string[];
-  it('serves the one package that loads it, which asks for no browsers', () => {
-    const { default: getTargets } = load('@babel/helper-compilation-targets') as { default: () => object };
-    expect(getTargets()).toEqual({});
+  const browserslist = load('../../scripts/substitutes/browserslist') as (queries?: unknown) => readonly string[];
+  it('says that there are none to whoever asks for none', () => {
     expect(browserslist([])).toEqual([]);
   });
   it('answers nobody who asks for some with an empty list', () => {
@@ -102,36 +102,39 @@ describe('what stands in for a package of browser tables', () => {
   });
 });
 
-describe.each(['package-lock.json', 'scripts/push/package-lock.json'])('%s', (path) => {
-  const lock = JSON.parse(readFileSync(path, 'utf8')) as {
-    packages: Record<string, { version?: string; resolved?: string; license?: string; link?: boolean }>;
-  };
-  it('names no download address', () => {
-    const addresses = Object.values(lock.packages).flatMap(({ resolved }) =>
-      resolved && /:\/\//.test(resolved) ? [resolved] : [],
-    );
-    expect(addresses).toEqual([]);
-  });
-  it('holds approved licences for other machines too', () => {
-    const packages = Object.entries(lock.packages).filter(
-      ([place, { link }]) => place.includes('node_modules/') && !link,
-    );
-    expect(packages.length).toBeGreaterThan(200);
-    const refused = packages
-      .filter(([place, { version, license = 'none named' }]) => {
-        const byHand = readByHand[place.replace(/^.*node_modules\//, '')];
-        return byHand === undefined ? !isApproved(license) : byHand.version !== version;
-      })
-      .map(([place, { version, license }]) => `${place} ${version}: ${license}`);
-    expect(refused).toEqual([]);
-  });
-  it('pins the packages it is asked for exactly', () => {
-    const manifest = JSON.parse(readFileSync(path.replace('package-lock', 'package'), 'utf8')) as {
-      dependencies?: Record<string, string>;
-      devDependencies?: Record<string, string>;
+describe.each(['package-lock.json', 'scripts/push/package-lock.json', 'scripts/mutation/package-lock.json'])(
+  '%s',
+  (path) => {
+    const lock = JSON.parse(readFileSync(path, 'utf8')) as {
+      packages: Record<string, { version?: string; resolved?: string; license?: string; link?: boolean }>;
     };
-    const asked = Object.entries({ ...manifest.dependencies, ...manifest.devDependencies });
-    expect(asked.length).toBeGreaterThan(0);
-    expect(asked.filter(([, version]) => !/^(npm:[a-z]+@)?\d+\.\d+\.\d+$|^file:/.test(version))).toEqual([]);
-  });
-});
+    it('names no download address', () => {
+      const addresses = Object.values(lock.packages).flatMap(({ resolved }) =>
+        resolved && /:\/\//.test(resolved) ? [resolved] : [],
+      );
+      expect(addresses).toEqual([]);
+    });
+    it('holds approved licences for other machines too', () => {
+      const packages = Object.entries(lock.packages).filter(
+        ([place, { link }]) => place.includes('node_modules/') && !link,
+      );
+      expect(packages.length).toBeGreaterThan(120);
+      const refused = packages
+        .filter(([place, { version, license = 'none named' }]) => {
+          const byHand = readByHand[place.replace(/^.*node_modules\//, '')];
+          return byHand === undefined ? !isApproved(license) : byHand.version !== version;
+        })
+        .map(([place, { version, license }]) => `${place} ${version}: ${license}`);
+      expect(refused).toEqual([]);
+    });
+    it('pins the packages it is asked for exactly', () => {
+      const manifest = JSON.parse(readFileSync(path.replace('package-lock', 'package'), 'utf8')) as {
+        dependencies?: Record<string, string>;
+        devDependencies?: Record<string, string>;
+      };
+      const asked = Object.entries({ ...manifest.dependencies, ...manifest.devDependencies });
+      expect(asked.length).toBeGreaterThan(0);
+      expect(asked.filter(([, version]) => !/^(npm:[a-z]+@)?\d+\.\d+\.\d+$|^file:/.test(version))).toEqual([]);
+    });
+  },
+);
