@@ -1,4 +1,4 @@
-import { renameSync, writeFileSync } from 'node:fs';
+import { mkdirSync, renameSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 
 export const pushedFiles = ['dist/Code.js', 'dist/Sidebar.html'] as const;
@@ -9,6 +9,7 @@ export const builtPlace = (folder: string, name: PushedFile): string => join(fol
 
 /** Puts what would be pushed into a folder. Two that build at once write the same, and neither reads half of it. */
 export function keepBuilt(folder: string, files: Readonly<Record<PushedFile, string>>): void {
+  mkdirSync(folder, { recursive: true });
   for (const name of pushedFiles) {
     const own = `${builtPlace(folder, name)}.${process.pid}`;
     writeFileSync(own, files[name]);
