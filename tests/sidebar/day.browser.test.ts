@@ -147,6 +147,35 @@ describe('record', () => {
     await expect.poll(async () => (await sent(opened, 'saveRecord')).length).toBe(2);
     expect((await sent(opened, 'saveRecord'))[1]).toEqual([[{ entry, base: entry }]]);
   });
+  it('counts on while notes are written: a half typed entry holds what was typed, and nothing else', async () => {
+    const present = '3 of 3 teams';
+    const later = record.classes.map((one) => ({ ...one, proposal: { ...one.proposal, present, hard: 'The rim.' } }));
+    const readRecord = [{ value: good(record) }, { value: good({ ...record, classes: later }) }];
+    const opened = await open('Record', {}, { readRecord });
+    await opened.getByLabel('In your own words').fill('A calm hour.');
+    await opened.getByLabel(texts.record.labels.hard).fill('');
+    await openView(opened, 'Help');
+    await openView(opened, 'Record');
+    await expect.poll(() => opened.getByLabel('Present').inputValue()).toBe(present);
+    expect(await opened.getByLabel(texts.record.labels.hard).inputValue()).toBe('');
+    await opened.getByRole('button', { name: texts.record.save }).click();
+    await opened.getByText(texts.record.saved(1)).waitFor();
+    expect(await sent(opened, 'saveRecord')).toEqual([
+      [[{ entry: { ...entry, present, hard: '', notes: 'A calm hour.' }, base: null }]],
+    ]);
+  });
+  it('takes up a whole row that an earlier sidebar has kept half typed', async () => {
+    const opened = await open('Record');
+    await openView(opened, 'Help');
+    const classes = { [rowName(entry)]: { entry: { ...entry, notes: 'A calm hour.', present: '1 team' }, base: null } };
+    await opened.evaluate(
+      (kept) => sessionStorage.setItem('labrow record', kept),
+      JSON.stringify({ day: record.day, classes }),
+    );
+    await openView(opened, 'Record');
+    await expect.poll(() => opened.getByLabel('In your own words').inputValue()).toBe('A calm hour.');
+    expect(await opened.getByLabel('Present').inputValue()).toBe('1 team');
+  });
   it('writes names into the copied text only where that was asked, and copies it', async () => {
     const opened = await open('Record');
     await opened.getByLabel('Text of the day').waitFor();

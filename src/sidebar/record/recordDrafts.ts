@@ -1,18 +1,34 @@
 import type { RecordClassView, RecordView } from '../../desk/views.ts';
-import { type RecordEntry, rowName, type WordField, withLesson } from '../../lab/record/recordEntry.ts';
+import { type RecordEntry, rowName, type WordField, withLesson, wordFields } from '../../lab/record/recordEntry.ts';
 import { drafts } from '../page/drafts.ts';
 
 const draftName = 'labrow record';
 
-/** What is being written about a class: the words as they stand here, and the row they were begun from. */
+/** What is being written about a class: its row as it stands here, and the row it was begun from. */
 interface ClassDraft {
   readonly entry: RecordEntry;
   readonly base: RecordEntry | null;
 }
+type Words = Readonly<Partial<Record<WordField, string>>>;
+/** The fields that somebody typed in, and no others: what a class did goes on while its notes are written. */
+interface KeptDraft {
+  readonly words: Words;
+  readonly base: RecordEntry | null;
+}
 interface KeptDrafts {
   readonly day: string;
-  readonly classes: Readonly<Record<string, ClassDraft>>;
+  readonly classes: Readonly<Record<string, KeptDraft>>;
 }
+
+/** Drafts that an earlier sidebar has kept hold a whole row each; what was typed in it nobody can tell now, so all counts. */
+const asWords = (classes: Readonly<Record<string, KeptDraft | ClassDraft>>): KeptDrafts['classes'] =>
+  Object.fromEntries(
+    Object.entries(classes).map(([name, draft]) => {
+      if (!('entry' in draft)) return [name, draft];
+      const words = Object.fromEntries(wordFields.map((field) => [field, draft.entry[field]]));
+      return [name, { words, base: draft.base }];
+    }),
+  );
 
 /** Words of the day that are not yet in the sheet, kept while the tab lives. */
 export interface RecordDrafts {
@@ -27,20 +43,22 @@ export interface RecordDrafts {
 
 export function recordDrafts(): RecordDrafts {
   let kept: KeptDrafts = { day: '', classes: {} };
-  const of = ({ proposal, saved }: RecordClassView): ClassDraft =>
-    kept.classes[rowName(proposal)] ?? {
-      entry: saved === undefined ? proposal : withLesson(saved, proposal),
-      base: saved ?? null,
-    };
+  const keptOf = ({ proposal, saved }: RecordClassView): KeptDraft =>
+    kept.classes[rowName(proposal)] ?? { words: {}, base: saved ?? null };
+  const of = (view: RecordClassView): ClassDraft => {
+    const { proposal, saved } = view;
+    const { words, base } = keptOf(view);
+    return { entry: { ...(saved === undefined ? proposal : withLesson(saved, proposal)), ...words }, base };
+  };
   return {
     take({ day }) {
       const before = drafts.read(draftName) as KeptDrafts | null;
-      kept = before?.day === day ? before : { day, classes: {} };
+      kept = { day, classes: before?.day === day ? asWords(before.classes) : {} };
     },
     of,
     put(view, name, words) {
-      const { entry, base } = of(view);
-      const draft = { entry: { ...entry, [name]: words }, base };
+      const before = keptOf(view);
+      const draft = { words: { ...before.words, [name]: words }, base: before.base };
       kept = { ...kept, classes: { ...kept.classes, [rowName(view.proposal)]: draft } };
       drafts.keep(draftName, kept);
     },
