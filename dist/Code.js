@@ -3179,7 +3179,7 @@ return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badStep, clo
 // Part lab/judging/readEntry: lab/judging/feedbackText, lab/judging/behindNumber
 "lab/judging/readEntry"(part) {
 const { decimalWords, figureWords, remarks, slipTexts, unreadableTexts } = part("lab/texts/feedback");
-const { isBlank, longestUnit, numberFromScan, numberOfOtherMark, patternOnUse, readFormula, readNumber, scanNumber, unitNamed, withPower } = part("base");
+const { isBlank, numberFromScan, numberOfOtherMark, patternOnUse, readFormula, readNumber, scanNumber, unitNamed, withPower } = part("base");
 
 // From lab/judging
 function filled(text, words) { return text.replace(/\{(\w+)\}/g, (whole, name) => words[name] ?? whole); }
@@ -3238,32 +3238,32 @@ function feedbackText(judgement, { name, unit }, { special = [], asks, isBrief =
 	}
 }
 
-function joinedHydrates(text) { return text.replace(/\s?(?:[·•*×]|\s[x]\s)\s?(?=[\d½.,/]{0,6}\s?H[2₂]O)/gu, "·").replace(/(·[\d½.,/]{1,6})\s(?=H[2₂]O)/gu, "$1"); }
+function joinedHydrates(text) { return text.replace(/\s*(?:[·•*×]|\sx\s)\s*([\d½.,/]{0,6})\s*(?=H[2₂]O)/gu, "·$1"); }
 function bare(word) { return word.replace(/^["'“‘]+/u, "").replace(/[.,;:!?"'”’]+$/u, ""); }
-function unbracketed(word) { return bare(word).replace(/^[([]/, "").replace(/[)\]]$/, ""); }
-function isFormula(word) { return /[A-Z]/.test(word) && [bare(word), bare(word).replace(/^[([]|[)\]]$/, ""), unbracketed(word)].some((plain) => readFormula(plain).ok); }
+function unbracketed(word) { return [word, word.replace(/^[([]/, "")].flatMap((one) => [one, one.replace(/[)\]]$/, "")]); }
+function isFormula(word) { return /[A-Z]/.test(word) && unbracketed(bare(word)).some((plain) => readFormula(plain).ok); }
 var numberApart = patternOnUse(String.raw`(?<![\p{L}\d]\^?\(?[-−–]?)\d`, "u");
 function holdsNumber(text) {
-	const words = joinedHydrates(text).split(/\s+/).filter((word) => !(/[\d½¼¾]/.test(word) && isFormula(word)));
+	const words = joinedHydrates(text).split(/\s/).filter((word) => !isFormula(word));
 	return numberApart().test(words.join(" ").normalize("NFKC"));
 }
-var calculation = /[*÷^+√=]|^\s*[×x·⋅−–-]|[/×x·⋅]\s*[\d(]/u;
-var ratio = /^\s*(?::|to\b)/i;
+var calculation = /[*÷^+√=]|^[×x·⋅−–-]|[/×x·⋅]\s*[\d(]/u;
+var ratio = /^(?::|to\b)/i;
 var timesWord = /^(?:[×x✕✖]|times\b|-?\s?fold\b)/iu;
 var endOfWord = /[\s(,;:!?]/;
 var remark = /^[([{,;:.!?"'“‘]/u;
 function unitAtStart(text) {
-	for (let end = Math.min(text.length, longestUnit); end > 0; end -= 1) {
+	for (let end = text.length; end > 0; end -= 1) {
 		if (end < text.length && !endOfWord.test(text.charAt(end))) continue;
-		const unit = unitNamed(text.slice(0, end).trim());
+		const unit = unitNamed(text.slice(0, end));
 		if (unit) return { unit, tail: text.slice(end).trim() };
 	}
 	return void 0;
 }
 function goesOn(tail) {
 	if (/^(?:[/*·⋅]|per\b)/i.test(tail)) return true;
-	const [next = ""] = tail.split(/[\s(,;:!?]/);
-	return next !== "" && next.length <= 3 && unitNamed(next) !== void 0;
+	const next = tail.slice(0, tail.search(/[\s(,;:!?]|$/));
+	return next.length <= 3 && unitNamed(next) !== void 0;
 }
 function behindNumber(typed, kind) {
 	const text = typed.replace(/[\u200b\u2060]/g, "").trim();
@@ -3277,7 +3277,8 @@ function behindNumber(typed, kind) {
 	const found = unitAtStart(text);
 	if (found) return goesOn(found.tail) ? { says: "another unit" } : { unit: found.unit };
 	if (remark.test(text)) return { says: "nothing" };
-	const [word = ""] = joinedHydrates(text).split(/\s/);
+	const joined = joinedHydrates(text);
+	const word = joined.slice(0, joined.search(/\s|$/));
 	return { says: word.length > 1 && isFormula(word) ? "nothing" : "another unit" };
 }
 
@@ -3293,8 +3294,9 @@ function withoutRough(text) {
 }
 function unreadableText2(text) {
 	const plain = text.normalize("NFKC");
-	if (/^\s*=.*\d.*[-+*/^÷×(]|^\s*=.*[-+*/^÷×(].*\d|[\d)]\s*[-+−*/^÷×x·⋅]\s*[\d(]/su.test(plain)) return "calculation";
-	return /\d/.test(plain) ? "more than a number" : "not a number";
+	if (!/\d/.test(plain)) return "not a number";
+	const isWorkedInSheet = plain.startsWith("=") && /[-+*/^÷×(]/.test(plain);
+	return isWorkedInSheet || /[\d)]\s*[-+−*/^÷×x·⋅]\s*[\d(]/u.test(plain) ? "calculation" : "more than a number";
 }
 function readText(cell, kind, decimalMark) {
 	if (cell.length > longestEntry) return { kind: "unreadable", because: "too long" };
@@ -4260,13 +4262,11 @@ function shownCell(cell, { argument, decimalMark }) {
 	if (isBlank(cell)) return void 0;
 	const { kind, name } = argument;
 	if (kind === "formula" || kind === "ion") return typeof cell === "string" ? cell.trim() : void 0;
-	if (kind === "number") {
-		const read2 = readNumber(cell, name, { decimalMark });
-		return read2.ok ? read2.value.typed.trim() : void 0;
-	}
-	const read = readQuantity(cell, kind, name, { decimalMark });
+	const withMark = (value) => decimalMark === "comma" ? String(value).replace(".", ",") : String(value);
+	const read = kind === "number" ? readNumber(cell, name, { decimalMark }) : readQuantity(cell, kind, name, { decimalMark });
 	if (!read.ok) return void 0;
-	return read.value.unit === "" ? read.value.typed.trim() : String(read.value.value);
+	const isAsTyped = typeof cell === "string" && !("unit" in read.value && read.value.unit !== "");
+	return isAsTyped ? cell.trim() : withMark(read.value.value);
 }
 
 // From lab/texts
@@ -5992,95 +5992,82 @@ function unitKind(unit) {
 
 function exactly(value) { return { low: value, middle: value, high: value }; }
 function givenNumber(name, { activity, givens, decimalMark }) {
-	const given = activity?.givens.find((one) => one.name === name);
+	const given = activity.givens.find((one) => one.name === name);
 	if (given === void 0 || given.unit === "") return [];
 	const kind = given.unit === "%" ? "percent" : unitKind(given.unit);
 	const read = readQuantity(givens[given.name], kind, given.name, { decimalMark });
 	return read.ok ? [read.value.value] : [];
 }
-function givenOf({ activity }, { quantity, takes }) {
-	for (const step of activity?.steps ?? []) {
-		if (step.kind !== "calculated" || step.quantity !== quantity) continue;
-		const source = step.takes[takes];
-		if (source && "given" in source) return source.given;
-	}
-	return void 0;
+function sourceOf({ takes }, name) { return takes[name] ?? {}; }
+function rowBehind(step, name, { stepOf }) {
+	const { entryOf } = sourceOf(step, name);
+	return entryOf === void 0 ? void 0 : stepOf(entryOf);
+}
+function calculatedSteps({ activity }) { return activity.steps.filter((step) => step.kind === "calculated"); }
+function givenOf(around, { quantity, takes }) {
+	const row = calculatedSteps(around).find((step) => step.quantity === quantity);
+	return row && sourceOf(row, takes).given;
 }
 function dilutionAsked(around) { return {
 	target: givenOf(around, { quantity: "stock volume", takes: "target molarity" }),
 	flask: givenOf(around, { quantity: "stock volume", takes: "target volume" })
 }; }
-function plannedMolarity(step, { stepOf, readyOf }) {
-	const { mass } = step.takes;
-	const weighed2 = mass && "entryOf" in mass ? stepOf(mass.entryOf) : void 0;
-	const planned = weighed2?.kind === "measured" && typeof weighed2.expects === "string" ? stepOf(weighed2.expects) : void 0;
-	if (planned?.kind !== "calculated" || planned.quantity !== "mass of solute") return [];
-	const ready = readyOf(planned);
-	const molarity = ready?.numbers.molarity;
+function plannedMolarity(step, around) {
+	const weighed2 = rowBehind(step, "mass", around);
+	const planned = weighed2?.kind === "measured" && typeof weighed2.expects === "string" ? around.stepOf(weighed2.expects) : void 0;
+	if (planned?.kind !== "calculated") return [];
+	const molarity = around.readyOf(planned)?.numbers.molarity;
 	return typeof molarity === "number" ? [molarity] : [];
 }
 function plannedDilution(step, around) {
-	const { "stock molarity": stock, "final volume": volume } = step.takes;
-	const made = stock && "entryOf" in stock ? around.stepOf(stock.entryOf) : void 0;
-	if (made?.kind !== "calculated") return [];
-	const planned = plannedMolarity(made, around);
-	if (planned.length === 0) return [];
-	const worked = planned.map(
-		(molarity) => spanOver(around.ready, around.ready.quantity.relation, { "stock molarity": molarity })
-	);
+	const made = rowBehind(step, "stock molarity", around);
+	const planned = made?.kind === "calculated" ? plannedMolarity(made, around) : [];
 	const { target, flask } = dilutionAsked(around);
-	const isOfPlan2 = flask !== void 0 && volume && "given" in volume && volume.given === flask;
-	return [...worked, ...isOfPlan2 ? givenNumber(target, around).map(exactly) : []];
+	const isOfPlan2 = sourceOf(step, "final volume").given === flask;
+	return planned.flatMap((molarity) => [
+		spanOver(around.ready, around.ready.quantity.relation, { "stock molarity": molarity }),
+		...isOfPlan2 ? givenNumber(target, around).map(exactly) : []
+	]);
 }
 function labelledMolarity(step, around) {
-	const { density } = step.takes;
-	if (!density || !("entryOf" in density)) return [];
+	if (sourceOf(step, "density").entryOf === void 0) return [];
 	return givenNumber(givenOf(around, { quantity: "percent error", takes: "accepted" }), around).map(exactly);
 }
-function massToWeigh({ id }, { activity, readyOf }) {
-	const mass = activity?.steps.find(
-		(step) => step.kind === "calculated" && step.quantity === "mass of solute" && step.buildsOn["moles of solute"] === id
-	);
-	const ready = mass && readyOf(mass);
+function massToWeigh({ id }, around) {
+	const mass = calculatedSteps(around).find(({ buildsOn }) => buildsOn["moles of solute"] === id);
+	const ready = mass && around.readyOf(mass);
 	return ready ? [spanOver(ready, ready.quantity.relation)] : [];
 }
 function flasksCompared(around) {
-	const { flask } = dilutionAsked(around);
-	const [stock] = givenNumber(givenOf(around, { quantity: "mass of solute", takes: "volume" }), around);
-	const [diluted] = givenNumber(flask, around);
-	if (stock === void 0 || diluted === void 0) return [];
-	return [exactly(stock / diluted), exactly(diluted / stock)];
+	const stocks = givenNumber(givenOf(around, { quantity: "mass of solute", takes: "volume" }), around);
+	const flasks = givenNumber(dilutionAsked(around).flask, around);
+	return stocks.flatMap((stock) => flasks.flatMap((flask) => [exactly(stock / flask), exactly(flask / stock)]));
 }
 function otherGivens(step, around) {
 	const { activity, ready } = around;
-	const taken = Object.values(step.takes).flatMap((source) => "given" in source ? [source.given] : []);
-	return Object.entries(step.takes).flatMap(([name, source]) => {
-		if (!("given" in source)) return [];
-		const own = activity?.givens.find((given) => given.name === source.given);
-		if (own === void 0 || own.unit === "") return [];
-		return (activity?.givens ?? []).filter((other) => other.unit === own.unit && !taken.includes(other.name)).flatMap((other) => givenNumber(other.name, around)).map((value) => spanOver(ready, ready.quantity.relation, { [name]: value }));
+	const names5 = Object.keys(step.takes);
+	const taken = names5.map((name) => sourceOf(step, name).given);
+	return names5.flatMap((name, at) => {
+		const own = activity.givens.find((given) => given.name === taken[at]);
+		return activity.givens.filter((other) => other.unit === own?.unit && !taken.includes(other.name)).flatMap((other) => givenNumber(other.name, around)).map((value) => spanOver(ready, ready.quantity.relation, { [name]: value }));
 	});
 }
 function factorsAdded(step, around) {
-	let stage = 1;
-	let first = step;
-	const alike = (one, other) => ["stock volume", "final volume"].every(
-		(name) => JSON.stringify(one.takes[name]) === JSON.stringify(other.takes[name])
+	const isAlike = (other) => ["stock volume", "final volume"].every(
+		(name) => JSON.stringify(other.takes[name]) === JSON.stringify(step.takes[name])
 	);
+	let first = step;
+	let dilutions = 1;
 	for (; ; ) {
-		const source = first.takes["stock molarity"];
-		if (!source || "given" in source) {
-			if (stage === 1) return [];
-			const { ready } = around;
-			return givenNumber(source?.given, around).map(
-				(stock) => spanOver(ready, ready.quantity.relation, { "stock molarity": stock / stage })
-			);
-		}
-		const before = around.stepOf(source.entryOf);
-		if (before?.kind !== "calculated" || before.quantity !== "diluted molarity" || !alike(before, step)) return [];
-		stage += 1;
+		const before = rowBehind(first, "stock molarity", around);
+		if (before?.kind !== "calculated" || !isAlike(before)) break;
 		first = before;
+		dilutions += 1;
 	}
+	const { ready } = around;
+	return givenNumber(sourceOf(first, "stock molarity").given, around).map(
+		(stock) => spanOver(ready, ready.quantity.relation, { "stock molarity": stock / dilutions })
+	);
 }
 var otherGivenUsed = ["other-given-used", otherGivens];
 var plannedStockUsed = ["planned-for-made", plannedDilution];
@@ -6102,10 +6089,11 @@ function activitySlips(step, { entry, ...around }) {
 function withActivitySlips({ judgement, step, ready, entry }, around) {
 	if (judgement.status !== "close" && judgement.status !== "not yet") return judgement;
 	const isOpen = judgement.status === "close" ? judgement.because === "rounding" || judgement.because === "cut off" : judgement.question === void 0 || judgement.question === "one figure";
-	if (!isOpen || entry.kind !== "number") return judgement;
+	const { activity } = around;
+	if (!isOpen || entry.kind !== "number" || activity === void 0) return judgement;
 	const more = activitySlips(step, {
-		activity: around.activity, stepOf: around.stepOf, readyOf: (other) => teamStep(other, around).ready,
-		givens: around.givens, decimalMark: around.settings.decimalMark, ready, entry: entry.entry
+		activity, stepOf: around.stepOf, readyOf: (other) => teamStep(other, around).ready, givens: around.givens,
+		decimalMark: around.settings.decimalMark, ready, entry: entry.entry
 	});
 	if (more.length === 0) return judgement;
 	if (judgement.status === "close") {
@@ -6918,9 +6906,8 @@ function judgeTeam(block, lesson = readTeamLesson(block)) {
 
 function levelWanted(cell) {
 	if (isBlank(cell)) return 0;
-	const typed = typeof cell === "string" ? /^\s*([0-3])(?![\d.,/])/.exec(cell)?.[1] : cell;
-	const level = typeof typed === "string" ? Number(typed) : typed;
-	return level === 0 || level === 1 || level === 2 || level === 3 ? level : void 0;
+	const level = /^\s*([0-3])(?![\d.,/])/.exec(String(cell))?.[1];
+	return level === void 0 ? void 0 : Number(level);
 }
 function highestLevel({ settings, givens }) {
 	const own = givens[ownHelpGiven];
@@ -6933,7 +6920,7 @@ function teamChecks(table) {
 	const entries = Object.create(null);
 	table.steps.forEach((cell, index) => {
 		const id = plainName(cell);
-		if (id !== "" && !(id in entries)) entries[id] = table.entries[index];
+		if (!(id in entries)) entries[id] = table.entries[index];
 	});
 	const hintFor = (row, index) => {
 		if (!row.step || isExitStep(row.step.id)) return "";

@@ -123,6 +123,14 @@ describe('hintForStep', () => {
     expect(hint('stock made', 3, { entries: { 'mass weighed': 'heaps' } })).toContain('(your “Mass you weighed”) g');
   });
 
+  it('writes what was not typed so with the mark of the class', () => {
+    // A cell that holds a number has no mark of its own, and 250,5 mL are worked out from litres.
+    const comma = { decimalMark: 'comma', givens: { ...givens, flask: '0,2505 L' } } as const;
+    expect(hint('mass of solute', 3, comma)).toContain('(250,5 mL ÷ 1000)');
+    expect(hint('stock made', 3, { ...comma, entries: { 'mass weighed': 11.9 } })).toContain('11,9 g');
+    expect(hint('stock made', 3, { entries: { 'mass weighed': 11.9 } })).toContain('11.9 g');
+  });
+
   it('gives a bare quantity its hint from givens of its own names', () => {
     const bare = {
       activity: undefined,

@@ -44,6 +44,21 @@ describe('readEntry', () => {
     '5 -g',
     '5 N',
     '5 or so',
+    '5 gelatin sheets',
+    '5 gKBr today',
+    '5 g mol',
+    '5 g mL, we think',
+    '5 g PER bottle',
+    '5 g·cm',
+    '5 g ⋅ cm',
+    '5 m^2',
+    '5 s^(-1)',
+    '5 J K-1',
+    '5 m2 s-1',
+    '5 s–1',
+    '5 x',
+    '5 times',
+    '5-fold',
   ])('keeps the number of %j and says that the unit is another', (cell) => {
     expect(read(cell)).toMatchObject({ kind: 'number', unit: 'other kind', entry: { value: 5 } });
   });
@@ -98,6 +113,41 @@ describe('readEntry', () => {
     ['mass 15.0 g', 'more than a number'],
     ['why?', 'not a number'],
     ['2026-05-04', 'not a number'],
+    ['12-5-2026', 'not a number'],
+    ['4-12-2026', 'not a number'],
+    ['7.14 g 2026-05-04', 'two numbers'],
+    ['7.14 g ５', 'two numbers'],
+    ['7.14 ½', 'two numbers'],
+    ['½ g', 'more than a number'],
+    ['７.14 g', 'more than a number'],
+    ['7.14 g CuSO4 + 5 H2O', 'calculation'],
+    ['7.14 g KBr and 5 H2O', 'two numbers'],
+    ['5 g ÷ 2', 'calculation'],
+    ['5 √2', 'calculation'],
+    ['5 ⋅ 2', 'calculation'],
+    ['5 − 2', 'calculation'],
+    ['5 – 2 g', 'calculation'],
+    ['5 ＋ 3', 'calculation'],
+    ['5 g／2', 'calculation'],
+    ['5 g x (2 + 1)', 'calculation'],
+    ['5 g x (2)', 'calculation'],
+    ['5 g·2', 'calculation'],
+    ['5 g and x is 2', 'two numbers'],
+    ['5 g = 5000 mg', 'calculation'],
+    ['5 g = m', 'more than a number'],
+    ['n = 0.5 * 0.195', 'calculation'],
+    ['n = 0.5·0.195', 'calculation'],
+    ['n = (0.5) ÷ (0.195)', 'calculation'],
+    ['n = 1 − 0.195', 'calculation'],
+    ['n is 12 or so, x is 3', 'more than a number'],
+    ['=A1', 'more than a number'],
+    ['=2−1', 'calculation'],
+    ['=-B2', 'calculation'],
+    ['=A+B', 'not a number'],
+    ['salt (5 spoons)', 'more than a number'],
+    ['about seven', 'not a number'],
+    ['cat 7.14 g', 'more than a number'],
+    ['about7.14', 'more than a number'],
     ['1,234', 'two ways'],
     ['1,234 g', 'two ways'],
     [Number.NaN, 'not a number'],
@@ -120,6 +170,34 @@ describe('readEntry', () => {
     '7.14 g of [Co(NH3)6]Cl3',
     '7.14 g CaSO4·½H2O',
     '7.14 g CaSO4·0.5H2O',
+    '7.14 g CuSO4 ·5H2O',
+    '7.14 g CuSO4· 5H2O',
+    '7.14 g CuSO4·5 H2O',
+    '7.14 g CuSO4  ·  5 H2O',
+    '7.14 g CuSO4*5H2O',
+    '7.14 g CuSO4x5H2O',
+    '7.14 g Na2CO3 × 10 H2O',
+    '7.14 g MgSO4 · H2O',
+    '7.14 g CaSO4 · ½ H2O',
+    '7.14 g CaSO4 · 0,5 H2O',
+    '7.14 g CuSO₄ • 5 H₂O',
+    '7.14 g NaF·½H₂O',
+    '7.14 g (NH₄)₂SO₄',
+    '7.14 g of "CaSO4·0.5H2O".',
+    "7.14 g of ''CuSO4·5H2O''",
+    '7.14 g of “CuSO4·5H2O”!?',
+    '7.14 g ‘CuSO4·5H2O’, dry',
+    '7.14 g [CuSO4·5H2O]',
+    '7.14 g (K3[Fe(CN)6], dry)',
+    '7.14 g (dry, of [Co(NH3)6]Cl3)',
+    '7.14 g (dry (NH4)2SO4)',
+    '7.14 g molar mass from the table',
+    '7.14 g perhaps',
+    '7.14\u200bg',
+    '7.14\u2060 g\u200b',
+    '7.14 g:KBr',
+    '7.14 g;KBr',
+    '7.14 g!KBr',
     '7.14 grammes',
     '7.14 gm',
     '7.14 Grams',
@@ -128,6 +206,22 @@ describe('readEntry', () => {
     '0.00714 kg',
     'about 7.14 g',
     'About 7.14 grams of salt',
+    '  about 7.14 g',
+    'around 7.14 g',
+    'approximately 7.14 g',
+    'almost 7.14 g',
+    'nearly 7.14 g',
+    'circa 7.14 g',
+    'c. 7.14 g',
+    'ca.7.14 g',
+    '~ about 7.14 g',
+    'about ca. 7.14 g',
+    '≃7.14 g',
+    '≅ 7.14 g',
+    '∼7.14 g',
+    '∽7.14 g',
+    '~,714e1 g',
+    '~+7.14 g',
     'approx. 7.14 g',
     'ca. 7.14 g',
     '~7.14 g',
@@ -147,6 +241,20 @@ describe('readEntry', () => {
   it.each([
     '7.14 KBr',
     '7.14 CuSO4·5H2O',
+    '7.14 CuSO4· 5H2O',
+    '7.14 CuSO₄ · 5 H₂O',
+    '7.14 Ag',
+    '7.14 KI',
+    '7.14 KBr it was',
+    '7.14 "KBr"',
+    '7.14 \u200b',
+    '7.14;',
+    '7.14: KBr',
+    '7.14 [dry]',
+    '7.14 {dry}',
+    '7.14 “dry”',
+    '7.14 ‘dry’',
+    "7.14 'dry'",
     '7.14 (we think)',
     '7.14?',
     '7.14.',
@@ -182,17 +290,49 @@ describe('readEntry', () => {
     ['0.2 times', 'ratio'],
     ['0.2x', 'ratio'],
     ['0.2 fold', 'ratio'],
+    ['0.2×', 'ratio'],
+    ['0.2✕', 'ratio'],
+    ['0.2✖', 'ratio'],
+    ['0.2 TIMES', 'ratio'],
+    ['0.2-fold', 'ratio'],
+    ['0.2- fold', 'ratio'],
+    ['0.2x stronger', 'ratio'],
+    ['about 0.2 times', 'ratio'],
   ] as const)('reads %s as a %s', (cell, kind) => {
     expect(read(cell, kind)).toMatchObject({ kind: 'number', unit: 'fits', entry: { value: 0.2 } });
   });
-  it.each(['×0.2', 'x0.2', '* 0.2'])('passes over the times sign of %s where a pure number is asked for', (cell) => {
-    expect(read(cell, 'ratio')).toMatchObject({ kind: 'number', unit: 'none', entry: { value: 0.2 } });
-    expect(read(cell, 'mass')).toEqual({ kind: 'unreadable', because: 'more than a number' });
-  });
+  it.each(['×0.2', 'x0.2', 'X 0.2', '✕0.2', '✖.2', '* 0.2', ' ×0.2'])(
+    'passes over the times sign of %s where a pure number is asked for',
+    (cell) => {
+      expect(read(cell, 'ratio')).toMatchObject({ kind: 'number', unit: 'none', entry: { value: 0.2 } });
+      expect(read(cell, 'mass')).toEqual({ kind: 'unreadable', because: 'more than a number' });
+    },
+  );
   it('knows a ratio where a pure number is asked for', () => {
-    for (const cell of ['1:6.67', '1 : 10', '1 to 10']) {
+    for (const cell of ['1:6.67', '1 : 10', '1 to 10', '1 TO 10', '1:4 or so', 'about 1:4']) {
       expect(read(cell, 'ratio')).toEqual({ kind: 'unreadable', because: 'ratio' });
+      expect(read(cell, 'mass')).toEqual({ kind: 'unreadable', because: 'two numbers' });
     }
+    for (const cell of ['1 total 10', '1 in 10', '10 times 2', '10, or 1:10'])
+      expect(read(cell, 'ratio')).toEqual({ kind: 'unreadable', because: 'two numbers' });
+  });
+  it('takes words that only begin like “times” and “fold” for another unit', () => {
+    for (const cell of ['5 timesheets', '5 folders', '5 g'])
+      expect(read(cell, 'ratio')).toMatchObject({ kind: 'number', unit: 'other kind', entry: { value: 5 } });
+  });
+  it('passes over two rough words and no more', () => {
+    expect(read('about ca. 7.14')).toMatchObject({ kind: 'number', entry: { value: 7.14 } });
+    expect(read('about about about 7.14')).toEqual({ kind: 'unreadable', because: 'more than a number' });
+  });
+  it('keeps the sign behind a rough word', () => {
+    for (const cell of ['about -7.14', '~−7.14', '~–7.14'])
+      expect(read(cell)).toMatchObject({ kind: 'number', entry: { value: -7.14 } });
+  });
+  it('takes a cell that holds a number for a number without a unit', () => {
+    expect(read(7.14)).toMatchObject({ kind: 'number', unit: 'none', bare: { value: 7.14 } });
+  });
+  it('asks about the unit where no number can hold the entry in the unit asked', () => {
+    expect(read('1e307 kg')).toMatchObject({ kind: 'number', unit: 'other kind', entry: { value: 1e307 } });
   });
   it('reads 200 characters and no longer', () => {
     const remark = (length: number) => `7.14 g ${'x'.repeat(length - 7)}`;
@@ -203,6 +343,8 @@ describe('readEntry', () => {
     expect(read('7.140 g', 'mass', 'comma')).toMatchObject({ entry: { value: 7140 }, otherMark: { value: 7.14 } });
     expect(read('7,140 mg', 'mass', 'point')).toMatchObject({ entry: { value: 7.14 }, otherMark: { value: 0.00714 } });
     expect(read('7.14 g', 'mass', 'comma')).not.toHaveProperty('otherMark');
+    // Litres are no unit of a mass, so the number stays as it stands in either reading.
+    expect(read('7,140 L', 'mass', 'point')).toMatchObject({ entry: { value: 7140 }, otherMark: { value: 7.14 } });
     expect(read('7.140 g', 'mass')).not.toHaveProperty('otherMark');
   });
   it('is never in doubt where the sheet has a decimal mark', () => {

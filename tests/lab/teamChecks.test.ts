@@ -91,6 +91,16 @@ describe('a class that was closed at the bell', () => {
     expect(closed('c1-t1')['cautions read']?.lookAt).toBe(open['cautions read']?.lookAt);
     expect(open['cautions read']?.lookAt).toContain('goggles');
   });
+  it('asks nothing in a row that nobody knows either', () => {
+    const settings = [
+      ['activity', 'stock and dilution'],
+      [closedSetting, 'c1-t1'],
+    ];
+    expect(checks({ 'boiling point': '100' }, { settings, givens: { key: 'c1-t1' } })['boiling point']).toEqual({
+      ...closedRow,
+      hint: '',
+    });
+  });
   it('is told by the key of the block, and by nothing like it', () => {
     for (const [keys, key] of [
       ['c2-t1', 'c1-t1'],
@@ -452,6 +462,36 @@ describe('teamChecks by its settings', () => {
       expect(hint(wanted), String(wanted)).toBe('Choose 0, 1, 2 or 3.');
     expect(hint('3: set-up')).toBe(third);
     expect(hint('  ')).toBe('');
+  });
+  it('reads the level from a number, and from text that begins with one', () => {
+    const hint = (wanted: unknown) =>
+      checks({ 'moles of solute': '' }, { ...settings(), helpWanted: ['', wanted as number, ''] })['moles of solute']
+        ?.hint;
+    for (const wanted of [2, '2', ' 2 ', '2 please', '2: the relation'])
+      expect(hint(wanted), String(wanted)).toBe(hint(2));
+    expect(new Set([hint(0), hint(1), hint(2), hint(3)]).size).toBe(4);
+    for (const wanted of ['2.5', '2,5', 2.5, '2/3', '23', 23, 7, true, false, new Date(0), 'level 2'])
+      expect(hint(wanted), String(wanted)).toBe('Choose 0, 1, 2 or 3.');
+    for (const wanted of ['', ' ', null, undefined]) expect(hint(wanted), String(wanted)).toBe('');
+  });
+  it('puts the team’s own entries into the set-up, with the mark of the class', () => {
+    const hintOf = (rows: Record<string, unknown>, mark: string) =>
+      checks(rows, { ...settings(['decimal mark', mark]), helpWanted: ['', 3, 3, ''] })['stock made']?.hint;
+    expect(hintOf({ 'mass weighed': '15,02', 'stock made': '' }, 'comma')).toContain('15,02 g');
+    expect(hintOf({ 'mass weighed': 15.02, 'stock made': '' }, 'comma')).toContain('15,02 g');
+    expect(hintOf({ 'mass weighed': '15.02', 'stock made': '' }, 'point')).toContain('15.02 g');
+    expect(hintOf({ 'mass weighed': '', 'stock made': '' }, 'point')).toContain('“Mass you weighed”');
+  });
+  it('takes a row that stands there twice from its first line, in its check and in hints', () => {
+    const table = teamChecks({
+      givenNames: Object.keys(givens),
+      givenValues: Object.values(givens),
+      settings: [['activity', 'stock and dilution']],
+      steps: ['Mass weighed', 'stock made', '', 'mass weighed'],
+      entries: ['15.02', '0.301', 'a note', '9.99'],
+      helpWanted: ['', 3, '', ''],
+    });
+    expect(table[1]).toMatchObject({ check: 'on target', hint: expect.stringContaining('15.02 g') });
   });
   it('gives a team hints up to its own highest level where that is lower', () => {
     const hint = (own: unknown, level: string) =>

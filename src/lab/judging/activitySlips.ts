@@ -1,5 +1,5 @@
 import { readQuantity } from '../../measurement/readQuantity.ts';
-import type { CalculatedStep } from '../lesson/activity.ts';
+import type { Activity, CalculatedStep, Step } from '../lesson/activity.ts';
 import type { QuantityName } from '../quantities.ts';
 import type { SlipId } from '../texts/feedback.ts';
 import type { FilledQuantity } from './filledQuantity.ts';
@@ -12,7 +12,8 @@ import { unitKind } from './unitKind.ts';
 import { spanOver } from './worked.ts';
 
 /** What surrounds a step in its activity, for slips that its own quantity knows nothing of. */
-interface StepSurroundings extends Pick<Surroundings, 'activity' | 'stepOf' | 'givens'> {
+interface StepSurroundings extends Pick<Surroundings, 'stepOf' | 'givens'> {
+  readonly activity: Activity;
   readonly readyOf: (step: CalculatedStep) => FilledQuantity | undefined;
   readonly decimalMark: 'point' | 'comma';
   /** The step itself with its numbers in place. */
@@ -23,24 +24,33 @@ const exactly = (value: number): Span => ({ low: value, middle: value, high: val
 
 /** A given of the team as a number in the unit of its column; nothing where it cannot be read. */
 function givenNumber(name: string | undefined, { activity, givens, decimalMark }: StepSurroundings): readonly number[] {
-  const given = activity?.givens.find((one) => one.name === name);
+  const given = activity.givens.find((one) => one.name === name);
   if (given === undefined || given.unit === '') return [];
   const kind = given.unit === '%' ? 'percent' : unitKind(given.unit);
   const read = readQuantity(givens[given.name], kind, given.name, { decimalMark });
   return read.ok ? [read.value.value] : [];
 }
 
-/** The given that a row of this quantity takes a number from; undefined where no such row takes it from one. */
+/** Where a step takes a number from: a given, or the entry of another row. */
+const sourceOf = ({ takes }: CalculatedStep, name: string): { readonly given?: string; readonly entryOf?: string } =>
+  takes[name] ?? {};
+
+/** The row whose entry a step takes a number from. */
+function rowBehind(step: CalculatedStep, name: string, { stepOf }: StepSurroundings): Step | undefined {
+  const { entryOf } = sourceOf(step, name);
+  return entryOf === undefined ? undefined : stepOf(entryOf);
+}
+
+const calculatedSteps = ({ activity }: StepSurroundings): readonly CalculatedStep[] =>
+  activity.steps.filter((step) => step.kind === 'calculated');
+
+/** The given that the row of this quantity takes a number from, where the lesson has such a row. */
 function givenOf(
-  { activity }: StepSurroundings,
+  around: StepSurroundings,
   { quantity, takes }: { readonly quantity: QuantityName; readonly takes: string },
 ): string | undefined {
-  for (const step of activity?.steps ?? []) {
-    if (step.kind !== 'calculated' || step.quantity !== quantity) continue;
-    const source = step.takes[takes];
-    if (source && 'given' in source) return source.given;
-  }
-  return undefined;
+  const row = calculatedSteps(around).find((step) => step.quantity === quantity);
+  return row && sourceOf(row, takes).given;
 }
 
 /** The flask that a portion of the stock is made up in, and how strong it becomes there, as the rows of the lesson ask. */
@@ -50,56 +60,45 @@ const dilutionAsked = (around: StepSurroundings) => ({
 });
 
 /** The molarity planned, where that of a weighed mass is asked. */
-function plannedMolarity(step: CalculatedStep, { stepOf, readyOf }: StepSurroundings): readonly number[] {
-  const { mass } = step.takes;
-  const weighed = mass && 'entryOf' in mass ? stepOf(mass.entryOf) : undefined;
+function plannedMolarity(step: CalculatedStep, around: StepSurroundings): readonly number[] {
+  const weighed = rowBehind(step, 'mass', around);
   const planned =
-    weighed?.kind === 'measured' && typeof weighed.expects === 'string' ? stepOf(weighed.expects) : undefined;
-  if (planned?.kind !== 'calculated' || planned.quantity !== 'mass of solute') return [];
-  const ready = readyOf(planned);
-  const molarity = ready?.numbers.molarity;
+    weighed?.kind === 'measured' && typeof weighed.expects === 'string' ? around.stepOf(weighed.expects) : undefined;
+  if (planned?.kind !== 'calculated') return [];
+  const molarity = around.readyOf(planned)?.numbers.molarity;
   return typeof molarity === 'number' ? [molarity] : [];
 }
 
 /** What the planned stock gives, where the stock really made is to be worked with, and the plan for the dilution itself. */
 function plannedDilution(step: CalculatedStep, around: StepSurroundings): readonly Span[] {
-  const { 'stock molarity': stock, 'final volume': volume } = step.takes;
-  const made = stock && 'entryOf' in stock ? around.stepOf(stock.entryOf) : undefined;
-  if (made?.kind !== 'calculated') return [];
-  const planned = plannedMolarity(made, around);
-  if (planned.length === 0) return [];
-  const worked = planned.map((molarity) =>
-    spanOver(around.ready, around.ready.quantity.relation, { 'stock molarity': molarity }),
-  );
+  const made = rowBehind(step, 'stock molarity', around);
+  const planned = made?.kind === 'calculated' ? plannedMolarity(made, around) : [];
   const { target, flask } = dilutionAsked(around);
-  const isOfPlan = flask !== undefined && volume && 'given' in volume && volume.given === flask;
-  return [...worked, ...(isOfPlan ? givenNumber(target, around).map(exactly) : [])];
+  const isOfPlan = sourceOf(step, 'final volume').given === flask;
+  return planned.flatMap((molarity) => [
+    spanOver(around.ready, around.ready.quantity.relation, { 'stock molarity': molarity }),
+    ...(isOfPlan ? givenNumber(target, around).map(exactly) : []),
+  ]);
 }
 
 /** The molarity on the label, where that of a mass percent and a density found at the bench is asked. */
 function labelledMolarity(step: CalculatedStep, around: StepSurroundings): readonly Span[] {
-  const { density } = step.takes;
-  if (!density || !('entryOf' in density)) return [];
+  if (sourceOf(step, 'density').entryOf === undefined) return [];
   return givenNumber(givenOf(around, { quantity: 'percent error', takes: 'accepted' }), around).map(exactly);
 }
 
 /** The mass, where the moles are asked that it is worked from. */
-function massToWeigh({ id }: CalculatedStep, { activity, readyOf }: StepSurroundings): readonly Span[] {
-  const mass = activity?.steps.find(
-    (step): step is CalculatedStep =>
-      step.kind === 'calculated' && step.quantity === 'mass of solute' && step.buildsOn['moles of solute'] === id,
-  );
-  const ready = mass && readyOf(mass);
+function massToWeigh({ id }: CalculatedStep, around: StepSurroundings): readonly Span[] {
+  const mass = calculatedSteps(around).find(({ buildsOn }) => buildsOn['moles of solute'] === id);
+  const ready = mass && around.readyOf(mass);
   return ready ? [spanOver(ready, ready.quantity.relation)] : [];
 }
 
 /** The ratio, either way up, of the flask of stock and the flask it is diluted in. */
 function flasksCompared(around: StepSurroundings): readonly Span[] {
-  const { flask } = dilutionAsked(around);
-  const [stock] = givenNumber(givenOf(around, { quantity: 'mass of solute', takes: 'volume' }), around);
-  const [diluted] = givenNumber(flask, around);
-  if (stock === undefined || diluted === undefined) return [];
-  return [exactly(stock / diluted), exactly(diluted / stock)];
+  const stocks = givenNumber(givenOf(around, { quantity: 'mass of solute', takes: 'volume' }), around);
+  const flasks = givenNumber(dilutionAsked(around).flask, around);
+  return stocks.flatMap((stock) => flasks.flatMap((flask) => [exactly(stock / flask), exactly(flask / stock)]));
 }
 
 /**
@@ -108,13 +107,12 @@ function flasksCompared(around: StepSurroundings): readonly Span[] {
  */
 function otherGivens(step: CalculatedStep, around: StepSurroundings): readonly Span[] {
   const { activity, ready } = around;
-  const taken = Object.values(step.takes).flatMap((source) => ('given' in source ? [source.given] : []));
-  return Object.entries(step.takes).flatMap(([name, source]) => {
-    if (!('given' in source)) return [];
-    const own = activity?.givens.find((given) => given.name === source.given);
-    if (own === undefined || own.unit === '') return [];
-    return (activity?.givens ?? [])
-      .filter((other) => other.unit === own.unit && !taken.includes(other.name))
+  const names = Object.keys(step.takes);
+  const taken = names.map((name) => sourceOf(step, name).given);
+  return names.flatMap((name, at) => {
+    const own = activity.givens.find((given) => given.name === taken[at]);
+    return activity.givens
+      .filter((other) => other.unit === own?.unit && !taken.includes(other.name))
       .flatMap((other) => givenNumber(other.name, around))
       .map((value) => spanOver(ready, ready.quantity.relation, { [name]: value }));
   });
@@ -122,26 +120,22 @@ function otherGivens(step: CalculatedStep, around: StepSurroundings): readonly S
 
 /** In the second flask of a row, and after: the stock over as many times the factor as there were dilutions. */
 function factorsAdded(step: CalculatedStep, around: StepSurroundings): readonly Span[] {
-  let stage = 1;
-  let first = step;
-  const alike = (one: CalculatedStep, other: CalculatedStep) =>
-    (['stock volume', 'final volume'] as const).every(
-      (name) => JSON.stringify(one.takes[name]) === JSON.stringify(other.takes[name]),
+  const isAlike = (other: CalculatedStep) =>
+    ['stock volume', 'final volume'].every(
+      (name) => JSON.stringify(other.takes[name]) === JSON.stringify(step.takes[name]),
     );
+  let first = step;
+  let dilutions = 1;
   for (;;) {
-    const source = first.takes['stock molarity'];
-    if (!source || 'given' in source) {
-      if (stage === 1) return [];
-      const { ready } = around;
-      return givenNumber(source?.given, around).map((stock) =>
-        spanOver(ready, ready.quantity.relation, { 'stock molarity': stock / stage }),
-      );
-    }
-    const before = around.stepOf(source.entryOf);
-    if (before?.kind !== 'calculated' || before.quantity !== 'diluted molarity' || !alike(before, step)) return [];
-    stage += 1;
+    const before = rowBehind(first, 'stock molarity', around);
+    if (before?.kind !== 'calculated' || !isAlike(before)) break;
     first = before;
+    dilutions += 1;
   }
+  const { ready } = around;
+  return givenNumber(sourceOf(first, 'stock molarity').given, around).map((stock) =>
+    spanOver(ready, ready.quantity.relation, { 'stock molarity': stock / dilutions }),
+  );
 }
 
 /** Slips beside the quantity itself, each with what it gives for a step. */

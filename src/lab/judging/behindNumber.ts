@@ -1,6 +1,6 @@
 import { readFormula } from '../../chemistry/readFormula.ts';
 import { patternOnUse } from '../../measurement/patternOnUse.ts';
-import { longestUnit, type NamedUnit, unitNamed } from '../../measurement/unit.ts';
+import { type NamedUnit, unitNamed } from '../../measurement/unit.ts';
 import type { EntryKind, Unreadable } from './readEntry.ts';
 
 /** What stands behind the number of an entry. */
@@ -12,35 +12,32 @@ export type BehindNumber =
 
 /** `CuSO4 · 5 H2O` in one piece, so that it is one word. */
 const joinedHydrates = (text: string): string =>
-  text
-    .replace(/\s?(?:[·•*×]|\s[x]\s)\s?(?=[\d½.,/]{0,6}\s?H[2₂]O)/gu, '·')
-    .replace(/(·[\d½.,/]{1,6})\s(?=H[2₂]O)/gu, '$1');
+  text.replace(/\s*(?:[·•*×]|\sx\s)\s*([\d½.,/]{0,6})\s*(?=H[2₂]O)/gu, '·$1');
 
 /** A word without the marks of the sentence around it. */
 const bare = (word: string): string => word.replace(/^["'“‘]+/u, '').replace(/[.,;:!?"'”’]+$/u, '');
-/** A bracket that the sentence opened before the word, or closes behind it. */
-const unbracketed = (word: string): string =>
-  bare(word)
-    .replace(/^[([]/, '')
-    .replace(/[)\]]$/, '');
 
+/** A word as it stands, and without a bracket that the sentence opened before it or closes behind it. */
+const unbracketed = (word: string): readonly string[] =>
+  [word, word.replace(/^[([]/, '')].flatMap((one) => [one, one.replace(/[)\]]$/, '')]);
+
+/** Without a capital it is none, and what else it may be meant for is a long search. */
 const isFormula = (word: string): boolean =>
-  /[A-Z]/.test(word) &&
-  [bare(word), bare(word).replace(/^[([]|[)\]]$/, ''), unbracketed(word)].some((plain) => readFormula(plain).ok);
+  /[A-Z]/.test(word) && unbracketed(bare(word)).some((plain) => readFormula(plain).ok);
 
 const numberApart = patternOnUse(String.raw`(?<![\p{L}\d]\^?\(?[-−–]?)\d`, 'u');
 
 /** Whether a number stands in a text; digits of a formula, and those joined to a letter as in `s-1`, are none. */
 function holdsNumber(text: string): boolean {
   const words = joinedHydrates(text)
-    .split(/\s+/)
-    .filter((word) => !(/[\d½¼¾]/.test(word) && isFormula(word)));
+    .split(/\s/)
+    .filter((word) => !isFormula(word));
   return numberApart().test(words.join(' ').normalize('NFKC'));
 }
 
 /** A sign of arithmetic between two numbers; a hyphen only where it comes first. */
-const calculation = /[*÷^+√=]|^\s*[×x·⋅−–-]|[/×x·⋅]\s*[\d(]/u;
-const ratio = /^\s*(?::|to\b)/i;
+const calculation = /[*÷^+√=]|^[×x·⋅−–-]|[/×x·⋅]\s*[\d(]/u;
+const ratio = /^(?::|to\b)/i;
 const timesWord = /^(?:[×x✕✖]|times\b|-?\s?fold\b)/iu;
 /** What may close a word; a unit ends there at the latest. */
 const endOfWord = /[\s(,;:!?]/;
@@ -49,9 +46,9 @@ const remark = /^[([{,;:.!?"'“‘]/u;
 
 /** The longest unit at the start of a text, and what follows it. */
 function unitAtStart(text: string): { readonly unit: NamedUnit; readonly tail: string } | undefined {
-  for (let end = Math.min(text.length, longestUnit); end > 0; end -= 1) {
+  for (let end = text.length; end > 0; end -= 1) {
     if (end < text.length && !endOfWord.test(text.charAt(end))) continue;
-    const unit = unitNamed(text.slice(0, end).trim());
+    const unit = unitNamed(text.slice(0, end));
     if (unit) return { unit, tail: text.slice(end).trim() };
   }
   return undefined;
@@ -60,8 +57,8 @@ function unitAtStart(text: string): { readonly unit: NamedUnit; readonly tail: s
 /** A slash, a `per`, a dot or a symbol that follows belongs to the unit, which then is none that we know. */
 function goesOn(tail: string): boolean {
   if (/^(?:[/*·⋅]|per\b)/i.test(tail)) return true;
-  const [next = ''] = tail.split(/[\s(,;:!?]/);
-  return next !== '' && next.length <= 3 && unitNamed(next) !== undefined;
+  const next = tail.slice(0, tail.search(/[\s(,;:!?]|$/));
+  return next.length <= 3 && unitNamed(next) !== undefined;
 }
 
 /** Reads what stands behind the number of an entry; every text has an answer. */
@@ -77,7 +74,8 @@ export function behindNumber(typed: string, kind: EntryKind): BehindNumber {
   const found = unitAtStart(text);
   if (found) return goesOn(found.tail) ? { says: 'another unit' } : { unit: found.unit };
   if (remark.test(text)) return { says: 'nothing' };
-  const [word = ''] = joinedHydrates(text).split(/\s/);
+  const joined = joinedHydrates(text);
+  const word = joined.slice(0, joined.search(/\s|$/));
   // One letter alone is rather a unit such as N or K than an element.
   return { says: word.length > 1 && isFormula(word) ? 'nothing' : 'another unit' };
 }

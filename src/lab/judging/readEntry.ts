@@ -61,8 +61,9 @@ function withoutRough(text: string): string {
 /** What to ask of a text that begins with no number. */
 function unreadableText(text: string): Unreadable {
   const plain = text.normalize('NFKC');
-  if (/^\s*=.*\d.*[-+*/^÷×(]|^\s*=.*[-+*/^÷×(].*\d|[\d)]\s*[-+−*/^÷×x·⋅]\s*[\d(]/su.test(plain)) return 'calculation';
-  return /\d/.test(plain) ? 'more than a number' : 'not a number';
+  if (!/\d/.test(plain)) return 'not a number';
+  const isWorkedInSheet = plain.startsWith('=') && /[-+*/^÷×(]/.test(plain);
+  return isWorkedInSheet || /[\d)]\s*[-+−*/^÷×x·⋅]\s*[\d(]/u.test(plain) ? 'calculation' : 'more than a number';
 }
 
 function readText(cell: string, kind: EntryKind, decimalMark: 'point' | 'comma' | undefined): ReadEntry {

@@ -26,9 +26,8 @@ export interface CheckedRow {
 /** The level in a help cell: 2, or text that begins with it; undefined for anything else, and 0 for a blank. */
 function levelWanted(cell: CellValue): number | undefined {
   if (isBlank(cell)) return 0;
-  const typed = typeof cell === 'string' ? /^\s*([0-3])(?![\d.,/])/.exec(cell)?.[1] : cell;
-  const level = typeof typed === 'string' ? Number(typed) : typed;
-  return level === 0 || level === 1 || level === 2 || level === 3 ? level : undefined;
+  const level = /^\s*([0-3])(?![\d.,/])/.exec(String(cell))?.[1];
+  return level === undefined ? undefined : Number(level);
 }
 
 /** How far hints go for a team: as far as the lesson lets them, or less far where the team's own line of the Plan says so. */
@@ -52,7 +51,7 @@ export function teamChecks(table: TeamTable): readonly CheckedRow[] {
   const entries: Record<string, CellValue> = Object.create(null);
   table.steps.forEach((cell, index) => {
     const id = plainName(cell);
-    if (id !== '' && !(id in entries)) entries[id] = table.entries[index];
+    if (!(id in entries)) entries[id] = table.entries[index];
   });
   const hintFor = (row: JudgedRow, index: number): string => {
     // An exit question is answered without help.

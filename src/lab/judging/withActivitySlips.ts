@@ -23,9 +23,10 @@ export function withActivitySlips({ judgement, step, ready, entry }: JudgedStep,
     judgement.status === 'close'
       ? judgement.because === 'rounding' || judgement.because === 'cut off'
       : judgement.question === undefined || judgement.question === 'one figure';
-  if (!isOpen || entry.kind !== 'number') return judgement;
+  const { activity } = around;
+  if (!isOpen || entry.kind !== 'number' || activity === undefined) return judgement;
   const more = activitySlips(step, {
-    activity: around.activity,
+    activity,
     stepOf: around.stepOf,
     readyOf: (other) => teamStep(other, around).ready,
     givens: around.givens,

@@ -5,7 +5,8 @@ import type { QuantityArgument } from '../quantities/quantityEntry.ts';
 
 /**
  * A given or an entry as a set-up shows it: the number in the unit of its argument, with the figures as typed wherever
- * that unit was meant. Undefined where the cell is blank or holds no such number.
+ * that unit was meant, and with the class's own mark where no mark was typed. Undefined where the cell is blank or holds
+ * no such number.
  */
 export function shownCell(
   cell: CellValue,
@@ -14,11 +15,11 @@ export function shownCell(
   if (isBlank(cell)) return undefined;
   const { kind, name } = argument;
   if (kind === 'formula' || kind === 'ion') return typeof cell === 'string' ? cell.trim() : undefined;
-  if (kind === 'number') {
-    const read = readNumber(cell, name, { decimalMark });
-    return read.ok ? read.value.typed.trim() : undefined;
-  }
-  const read = readQuantity(cell, kind, name, { decimalMark });
+  const withMark = (value: number): string =>
+    decimalMark === 'comma' ? String(value).replace('.', ',') : String(value);
+  const read =
+    kind === 'number' ? readNumber(cell, name, { decimalMark }) : readQuantity(cell, kind, name, { decimalMark });
   if (!read.ok) return undefined;
-  return read.value.unit === '' ? read.value.typed.trim() : String(read.value.value);
+  const isAsTyped = typeof cell === 'string' && !('unit' in read.value && read.value.unit !== '');
+  return isAsTyped ? cell.trim() : withMark(read.value.value);
 }
