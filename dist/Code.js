@@ -6102,7 +6102,7 @@ function withActivitySlips({ judgement, step, ready, entry }, around) {
 	return { status: "not yet", slips: [...judgement.slips.filter((id) => id !== "power-of-ten"), ...more] };
 }
 
-function isFromFlaskBefore({ takes }, { stepOf }) {
+function isFromFlaskBefore({ takes }, stepOf) {
 	const source = takes["stock molarity"];
 	const before = source && "entryOf" in source ? stepOf(source.entryOf) : void 0;
 	return before?.kind === "calculated" && before.quantity === "diluted molarity";
@@ -6136,7 +6136,8 @@ function judgeCalculated(step, cell, around) {
 		unrounded,
 		status: final.status,
 		lookAt: feedbackText(final, ready.quantity, {
-			special: isFromFlaskBefore(step, around) ? ["flask before"] : [], asks: step.asks, isBrief: isExitStep(step.id)
+			special: isFromFlaskBefore(step, around.stepOf) ? ["flask before"] : [], asks: step.asks,
+			isBrief: isExitStep(step.id)
 		}),
 		slips: final.status === "not yet" ? final.slips : [],
 		...final.status === "follows" ? { root: final.lookAt } : {}

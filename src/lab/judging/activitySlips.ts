@@ -155,6 +155,10 @@ const slipsOf: Readonly<Partial<Record<QuantityName, readonly ActivitySlip[]>>> 
   'ion molarity': [otherGivenUsed],
 };
 
+/** Every slip beside the quantity itself that a row of it can be asked about. */
+export const activitySlipIds = (quantity: QuantityName): readonly SlipId[] =>
+  (slipsOf[quantity] ?? []).map(([id]) => id);
+
 /**
  * Slips that take a number of another row or of another part of the lesson; the entry is known not to be right. The
  * planned value in place of the real one wins over any other given.

@@ -12,7 +12,7 @@ import { withActivitySlips } from './withActivitySlips.ts';
 import { spanOver } from './worked.ts';
 
 /** Whether a dilution goes on from another one and not from the stock. */
-function isFromFlaskBefore({ takes }: CalculatedStep, { stepOf }: Surroundings): boolean {
+export function isFromFlaskBefore({ takes }: CalculatedStep, stepOf: Surroundings['stepOf']): boolean {
   const source = takes['stock molarity'];
   const before = source && 'entryOf' in source ? stepOf(source.entryOf) : undefined;
   return before?.kind === 'calculated' && before.quantity === 'diluted molarity';
@@ -55,7 +55,7 @@ export function judgeCalculated(step: CalculatedStep, cell: CellValue, around: S
     unrounded,
     status: final.status,
     lookAt: feedbackText(final, ready.quantity, {
-      special: isFromFlaskBefore(step, around) ? ['flask before'] : [],
+      special: isFromFlaskBefore(step, around.stepOf) ? ['flask before'] : [],
       asks: step.asks,
       isBrief: isExitStep(step.id),
     }),

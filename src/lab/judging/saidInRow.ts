@@ -1,23 +1,28 @@
+import { readFormula } from '../../chemistry/readFormula.ts';
+import { isBlank } from '../../measurement/cellValue.ts';
 import { letteredOptions } from '../bench/letteredOptions.ts';
 import { optionReply } from '../bench/optionReply.ts';
 import { orderedActions } from '../bench/orderedActions.ts';
 import { procedureByName } from '../bench/procedures.ts';
 import { questionByName } from '../bench/questions.ts';
-import { safetyQuestion } from '../bench/safetyQuestion.ts';
+import { safetyLetters } from '../bench/safetyQuestion.ts';
 import { isExitStep } from '../exit/exitStep.ts';
 import { hintForStep } from '../hints/hintForStep.ts';
 import type { Activity, CalculatedStep, MeasuredStep, OrderedStep, Step, TickedStep } from '../lesson/activity.ts';
 import { cautionWords } from '../lesson/cautionWords.ts';
 import type { GivenCells } from '../lesson/givenCells.ts';
+import type { SlipEntry } from '../quantities/quantityEntry.ts';
 import { quantities } from '../quantities.ts';
 import { choiceTexts } from '../texts/choosing.ts';
 import { exitTexts } from '../texts/exit.ts';
-import { figureWords, remarks, type SlipId, slipTexts, unreadableTexts } from '../texts/feedback.ts';
+import { remarks, unreadableTexts } from '../texts/feedback.ts';
 import { orderTexts } from '../texts/ordering.ts';
 import { readingAdvice, readingTexts } from '../texts/readings.ts';
 import { tickTexts } from '../texts/ticks.ts';
 import { differenceTexts, notALink, weighingTexts } from '../texts/weighing.ts';
+import { activitySlipIds } from './activitySlips.ts';
 import { feedbackText, filled } from './feedbackText.ts';
+import { isFromFlaskBefore } from './judgeCalculated.ts';
 import { readingOf } from './judgeMeasured.ts';
 
 interface RowOfTeam {
@@ -49,20 +54,21 @@ function lookAtTexts(step: Step, team: RowOfTeam): readonly string[] {
     case 'measured':
       return measuredTexts(step);
     case 'ordered':
-      return orderedTexts(step);
+      return [...orderedTexts(step), remarks.tooLong];
     case 'chosen': {
       const { right, others } = questionByName(step.question);
       const letters = letteredOptions(step.question).map(({ letter }) => letter);
       const solute = team.givens[team.activity.numbers.formula];
-      return [choiceTexts.oneLetter(letters), ...[right, ...others].map((option) => optionReply(option, solute))];
+      const replies = [right, ...others].map((option) => optionReply(option, solute));
+      return [...replies, choiceTexts.oneLetter(letters), remarks.tooLong];
     }
     case 'ticked':
-      return tickedTexts(step, team);
-    case 'safety':
-      return [
-        choiceTexts.oneLetter(['a', 'd']),
-        ...safetyQuestion(step).options.flatMap(({ right = '', ask }) => [right, ask]),
-      ];
+      return [...tickedTexts(step, team), remarks.tooLong];
+    case 'safety': {
+      const options = safetyLetters(step);
+      const replies = options.flatMap(({ item: { right, ask } }) => (right === undefined ? [ask] : [right, ask]));
+      return [...replies, choiceTexts.oneLetter(options.map(({ letter }) => letter)), remarks.tooLong];
+    }
     case 'weighing':
       return [...Object.values(weighingTexts), readingTexts.decimals];
     case 'told':
@@ -70,68 +76,62 @@ function lookAtTexts(step: Step, team: RowOfTeam): readonly string[] {
   }
 }
 
+const longest = (texts: readonly string[]): string =>
+  texts.reduce((one, other) => (other.length > one.length ? other : one));
+
 /** What a row says of other rows, each with the longest title that it can name. */
 function waiting(step: Step, { steps }: Activity): readonly string[] {
   if (step.kind === 'weighing') {
     const place = steps.findIndex(({ id }) => id === step.id);
     return steps.slice(0, place).map(({ title }) => filled(remarks.waitForRow, { row: title }));
   }
-  const row = steps.map(({ title }) => title).reduce((one, other) => (other.length > one.length ? other : one), '');
-  const [tick] = steps
-    .flatMap(({ kind, title }) => (kind === 'ticked' || kind === 'safety' ? [title] : []))
-    .sort((one, other) => other.length - one.length);
+  const row = longest(steps.map(({ title }) => title));
+  const ticks = steps.flatMap(({ kind, title }) => (kind === 'ticked' || kind === 'safety' ? [title] : []));
   return [
     ...(step.kind === 'calculated' ? [remarks.follows, remarks.needsRow, remarks.lookFirst] : []),
     ...(step.bench ? [remarks.waitForRow] : []),
   ]
     .map((text) => filled(text, { row }))
-    .concat(step.bench && tick !== undefined ? filled(remarks.waitForTick, { row: tick }) : []);
+    .concat(step.bench && ticks.length > 0 ? filled(remarks.waitForTick, { row: longest(ticks) }) : []);
 }
 
-/** Slips that need something in the formula, or a solid that is not pure: other teams never read of them. */
-const needs: Readonly<Partial<Record<SlipId, RegExp | 'purity'>>> = {
-  'water-of-hydration-left-out': /[·.*•]/,
-  'one-water-only': /[·.*•]/,
-  'water-number-on-one-atom': /[·.*•]/,
-  'dot-as-times': /[·.*•]/,
-  'group-subscript-ignored': /[([]/,
-  'bracket-number-on-one-atom': /[([]/,
-  'subscripts-ignored': /[\d₀-₉]/,
-  'one-subscript-missed': /[\d₀-₉]/,
-  'purity-ignored': 'purity',
-  'purity-inverted': 'purity',
-};
-
-function canHappen(id: SlipId, step: CalculatedStep, givens: GivenCells): boolean {
-  const need = needs[id];
-  if (need === undefined) return true;
-  const source = step.takes[need === 'purity' ? 'purity' : 'formula'];
-  const cell = source !== undefined && 'given' in source ? String(givens[source.given] ?? '').trim() : '';
-  return need === 'purity' ? cell !== '' : need.test(cell);
+/** Slips need something in the formula, or a solid that is not pure: other teams never read of them. */
+function canHappen(slip: SlipEntry, { takes }: CalculatedStep, givens: GivenCells): boolean {
+  const cellOf = (name: 'formula' | 'purity') => {
+    const source = takes[name];
+    return source && 'given' in source ? givens[source.given] : undefined;
+  };
+  if ('value' in slip) return !['purity-ignored', 'purity-inverted'].includes(slip.id) || !isBlank(cellOf('purity'));
+  const formula = readFormula(cellOf('formula'));
+  return formula.ok && slip.molarMasses(formula.value).length > 0;
 }
-
-/** Slips that an activity adds to those of a quantity, whatever the quantity is. */
-const ofActivity: readonly SlipId[] = ['other-given-used', 'planned-for-made', 'flasks-compared', 'power-of-ten'];
 
 function calculatedTexts(step: CalculatedStep, { activity, givens }: RowOfTeam): readonly string[] {
   const quantity = quantities[step.quantity];
-  const { asks } = step;
-  const slips = [...quantity.slips.map(({ id }) => id), ...ofActivity].filter(
-    (id): id is SlipId => id in slipTexts && canHappen(id as SlipId, step, givens),
-  );
-  const figures = { figures: figureWords.reduce((one, other) => (other.length > one.length ? other : one), '') };
+  const slips = [
+    ...quantity.slips.filter((slip) => canHappen(slip, step, givens)).map(({ id }) => id),
+    ...activitySlipIds(step.quantity),
+    'power-of-ten' as const,
+  ];
   const isBrief = isExitStep(step.id);
-  const wishes = { ...(asks ? { asks } : {}), isBrief };
+  const wishes = {
+    special: isFromFlaskBefore(step, (id) => activity.steps.find((other) => other.id === id))
+      ? (['flask before'] as const)
+      : [],
+    asks: step.asks,
+    isBrief,
+  };
   return [
     ...slips.map((id) => feedbackText({ status: 'not yet', slips: [id] }, quantity, wishes)),
-    ...(activity.numbers.recipe === undefined ? [] : [feedbackText({ status: 'on target' }, quantity)]),
-    ...(['rounding', 'cut off', 'table'] as const).map((because) =>
-      feedbackText({ status: 'close', because, asked: { figures: 3 } }, quantity),
-    ),
-    ...(['unit of another kind', 'unit does not fit', 'other mark', 'sign', 'negative'] as const).map((question) =>
+    ...(['unit of another kind', 'unit does not fit'] as const).map((question) =>
       feedbackText({ status: 'not yet', slips: [], question }, quantity, wishes),
     ),
-    ...[remarks.closeFewFigures, remarks.wrongFigures, remarks.oneFigure].map((text) => filled(text, figures)),
+    // No number of figures has longer words than these.
+    ...[remarks.closeFewFigures, remarks.wrongFigures, remarks.oneFigure].map((text) =>
+      filled(text, { figures: remarks.figuresAsked }),
+    ),
+    ...[remarks.onTarget, remarks.closeRounding, remarks.closeCutOff, remarks.closeTable],
+    ...[remarks.otherMark, remarks.signOfError, remarks.negative],
     ...(isBrief
       ? [exitTexts.kept, remarks.notYetBrief, unreadableTexts['not a number']]
       : [remarks.notYet, ...Object.values(unreadableTexts)]),
@@ -146,6 +146,7 @@ function measuredTexts(step: MeasuredStep): readonly string[] {
       (['near', 'further'] as const).map((far) => [readingTexts[side], advice[side].ask, advice[side][far]].join(' ')),
     ),
     ...[onTarget, farAbove, farBelow, unit, unreadable, decimals, remarks.otherMark],
+    ...[unreadableTexts['two numbers'], unreadableTexts['too long']],
     ...(step.from === undefined
       ? []
       : [remarks.needsRow, remarks.lookFirst, ...Object.values(differenceTexts)].map((text) =>
@@ -154,21 +155,25 @@ function measuredTexts(step: MeasuredStep): readonly string[] {
   ];
 }
 
-function orderedTexts({ procedure, handles }: Pick<OrderedStep, 'procedure' | 'handles'>): readonly string[] {
+function orderedTexts({ procedure, handles }: OrderedStep): readonly string[] {
   const { rules, reminders = {} } = procedureByName(procedure);
   const known = orderedActions(procedure).map(({ letter }) => letter);
-  const [first = '', second = ''] = known;
+  // A substance may ask for its precaution, where the row says what is handled.
   const holding = rules.filter(({ when }) => when === undefined || handles !== undefined);
+  const tips = holding.filter(({ weight }) => weight === 'advised').map(({ ask }) => ask);
+  const reminded = handles === undefined ? [] : Object.values(reminders);
   return [
-    ...holding.map(({ weight, ask }) =>
-      weight === 'advised'
-        ? `${orderTexts.works} ${ask}`
-        : orderTexts.brokenPair({ sooner: first, later: second, ask }),
-    ),
-    // A substance may ask for its precaution; a tip and a reminder together are one text.
-    ...Object.values(reminders).map((reminder) => `${orderTexts.works} ${reminder}`),
+    ...holding
+      .filter(({ weight }) => weight !== 'advised')
+      .map(({ ask }) => orderTexts.brokenPair({ sooner: 'a', later: 'b', ask })),
+    // A reminder and a tip together are one text.
+    ...[orderTexts.works, ...reminded.map((reminder) => `${orderTexts.works} ${reminder}`)].flatMap((works) => [
+      works,
+      ...tips.map((tip) => `${works} ${tip}`),
+    ]),
     orderTexts.wordsTyped(known),
-    orderTexts.lettersAmiss({ known, strange: [], missing: known.slice(1), twice: [] }),
+    // A letter is missing or there more than once, and two that are strange are still letters.
+    orderTexts.lettersAmiss({ known, strange: ['y', 'z'], missing: known.slice(1), twice: known.slice(0, 1) }),
     orderTexts.buildAgain,
   ];
 }
