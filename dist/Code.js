@@ -3482,7 +3482,6 @@ function ionCounts(formula, ion) {
 }
 
 function shortenedWeight(weight, kept) {
-	if (decimalsOf(weight) <= kept) return { halfUp: weight, halfEven: weight };
 	const shifted = Number(`${weight}e${kept}`);
 	const below = Math.floor(shifted);
 	const part = shifted - below;
@@ -3491,11 +3490,7 @@ function shortenedWeight(weight, kept) {
 	const unshifted = (whole) => Number(`${whole}e-${kept}`);
 	return { halfUp: unshifted(halfUp), halfEven: unshifted(halfEven) };
 }
-function decimalsOf(weight) {
-	const printed = String(weight);
-	const point = printed.indexOf(".");
-	return point < 0 ? 0 : printed.length - point - 1;
-}
+function decimalsOf(weight) { return String(weight).split(".")[1]?.length ?? 0; }
 function roundedWeight(weight, decimals) {
 	const own = decimalsOf(weight);
 	let low = weight;
@@ -3654,7 +3649,7 @@ function slipsWith(step2, entry, carried) {
 	const tolerance = stepTolerance(step2, carried);
 	if (tolerance.span.middle === 0) return [];
 	const found = step2.quantity.slips.filter((slip) => slipSpans(step2, slip, carried).some((span) => fitsSlip(span, { entry, tolerance }))).map(({ id }) => id);
-	if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
+	if (found.length > 0) return found;
 	return isPowerOfTen(entry, tolerance) ? ["power-of-ten"] : [];
 }
 function slipsFound(step2, entry, others) {
@@ -4420,7 +4415,7 @@ function quantityHint(quantity, { level, textOf }) {
 
 return { shownCell, readingHints, toldHints, levelAsked, rowShown, filledIn, quantityHint };
 },
-// Part CHECKTEAM: lab/texts/exit, lab/exit/exitStep, lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks and 97 more
+// Part CHECKTEAM: lab/texts/exit, lab/exit/exitStep, lab/bench/procedures/concentratedToFlask, lab/bench/procedures/dryResidue, lab/bench/procedures/pipetteToFlask, lab/bench/procedures/serialFlasks and 98 more
 "CHECKTEAM"(part) {
 const { glasswareFigures } = part("measurement/glasswareTolerance");
 const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, toldHints } = part("lab/hints/quantityHint");
@@ -6345,6 +6340,12 @@ var usualTools = {
 };
 
 // From lab/judging
+function decimalText(value, decimalMark) {
+	const rounded = Number(value.toPrecision(6));
+	const plain = Math.abs(rounded) >= 1e-6 || rounded === 0 ? String(rounded) : rounded.toFixed(9);
+	return decimalMark === "comma" ? plain.replace(".", ",") : plain;
+}
+
 function settingCell(settings, name) { return isBlank(settings[name]) ? usualTools[name] : settings[name]; }
 function badSetting2(name, wanted) { return failure({
 	code: "lesson-setting", argument: name, expected: wanted.expected, received: quoted(wanted.received)
@@ -6374,14 +6375,15 @@ function balanceReadability(settings) {
 	const read = readQuantity(cell, "mass", "balance");
 	return read.ok && read.value.value > 0 ? success(read.value) : badSetting2("balance", { expected: "how finely the balance reads, such as 0.01 g,", received: cell });
 }
-function short(value) { return String(Number(value.toPrecision(3))); }
+function markOf(settings) { return plainName(settings["decimal mark"]) === "comma" ? "comma" : "point"; }
+function short(value, settings) { return decimalText(Number(value.toPrecision(3)), markOf(settings)); }
 function toolPart(used, settings) {
 	if (used.tool === "balance") {
 		const readability = balanceReadability(settings);
 		if (!readability.ok) return readability;
 		const tolerance2 = readability.value.value;
 		const uncertainty = tolerance2 / Math.sqrt(3) * Math.SQRT2;
-		return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance2)) });
+		return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance2, settings)) });
 	}
 	const kind = glassware(settings);
 	if (!kind.ok) return kind;
@@ -6389,11 +6391,14 @@ function toolPart(used, settings) {
 		vessel: used.tool, volume: used.volume, ...kind.value
 	});
 	const note = [
-		readAt === used.volume ? "" : toleranceTexts.readAt(short(readAt)), confirmed ? "" : toleranceTexts.fromMemory
+		readAt === used.volume ? "" : toleranceTexts.readAt(short(readAt, settings)),
+		confirmed ? "" : toleranceTexts.fromMemory
 	].join("");
 	return success({
 		relative: tolerance / Math.sqrt(3) / used.volume,
-		words: toleranceTexts[used.tool]({ size: short(used.volume), tolerance: short(tolerance), note })
+		words: toleranceTexts[used.tool]({
+			size: short(used.volume, settings), tolerance: short(tolerance, settings), note
+		})
 	});
 }
 function readingTolerance({ expected, tools, techniqueShare: techniqueShare2 = 1 }, settings) {
@@ -6409,7 +6414,9 @@ function readingTolerance({ expected, tools, techniqueShare: techniqueShare2 = 1
 	const relative = Math.sqrt(parts.reduce((sum, part) => sum + part.relative ** 2, 0));
 	return success({
 		limit: Math.abs(expected) * (2 * relative + counted / 100),
-		words: toleranceTexts.whole({ tools: parts.map(({ words }) => words).join(" and "), percent: short(counted) })
+		words: toleranceTexts.whole({
+			tools: parts.map(({ words }) => words).join(" and "), percent: short(counted, settings)
+		})
 	});
 }
 

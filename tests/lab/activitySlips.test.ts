@@ -44,6 +44,12 @@ describe('the molarity that was planned or labelled, in place of the one found',
     expect(made('0.255').status).toBe('on target');
     expect(made('0.250')).toMatchObject({ status: 'not yet', slips: ['planned-for-made'] });
     expect(made('0.240').slips).toEqual([]);
+    // One figure of what was made is what was planned as well, where that has no more of them.
+    const planned = rowOf('solution from a solid', {
+      givens: { ...givens, molarity: '0.3' },
+      entries: { 'mass weighed': '7.10', 'stock made': '0.3' },
+    });
+    expect(planned).toMatchObject({ status: 'not yet', slips: ['planned-for-made'] });
     // Without a plan that can be read there is nothing to take for it, and the row is judged all the same.
     expect(made('0.250', { ...givens, molarity: 'strong' })).toMatchObject({ status: 'not yet', slips: [] });
   });

@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { fillQuantity } from '../../src/lab/judging/fillQuantity.ts';
 import { judgeReading, type Reading } from '../../src/lab/judging/judgeReading.ts';
 import { readingNotes } from '../../src/lab/judging/readingNotes.ts';
 import { readingTolerance } from '../../src/lab/judging/readingTolerance.ts';
-import { fitsSlip } from '../../src/lab/judging/slipsFound.ts';
+import { fitsSlip, slipsFound } from '../../src/lab/judging/slipsFound.ts';
 import { closeness, isOneFigureOf, isTruncated, toleranceOf } from '../../src/lab/judging/tolerance.ts';
-import type { TypedEntry } from '../../src/lab/judging/typedEntry.ts';
+import { hasFiguresAsked, isShort, type TypedEntry } from '../../src/lab/judging/typedEntry.ts';
 import type { Activity, MeasuredStep } from '../../src/lab/lesson/activity.ts';
+import { type QuantityName, quantities } from '../../src/lab/quantities.ts';
 import { readingAdvice, readingTexts } from '../../src/lab/texts/readings.ts';
 import { grams } from '../../src/measurement/quantity.ts';
 import { flaskReading as flask } from './flaskReading.ts';
@@ -138,9 +140,65 @@ describe('what the Plan says of a reading', () => {
       'So 1 mol/L may be off by 0.022 mol/L.',
     );
   });
+  it('reads and writes numbers as the class does', () => {
+    const settings = { 'decimal mark': 'comma', 'allowance for technique': '2,55 %' };
+    const notes = readingNotes(measured({ tools: [{ tool: 'flask', volume: 'flask' }] }), {
+      settings,
+      givens: { flask: '0,250 L' },
+    });
+    if (!notes.ok) throw new Error(notes.error.code);
+    // Class B of ISO 1042: 2 × 0.3 ÷ √3 ÷ 250 is 0.14 %.
+    expect(notes.value[0]?.lines.join(' ')).toMatch(
+      /^From the 250 mL flask \(±0,3 mL\): .*plus 2,55 % .* So 10 mL may be off by 0,27 mL, and 100 mL/,
+    );
+  });
   it('fails where a setting cannot be read, and says which', () => {
     const notes = readingNotes(measured({}), { settings: { 'glassware class': 'C' }, givens: {} });
     expect(notes).toMatchObject({ ok: false, error: { code: 'lesson-setting', argument: 'glassware class' } });
+  });
+});
+
+describe('figures that were typed, beside those asked', () => {
+  it.each([
+    // 119.0 where two decimals are asked has one too few, 119.00 has them, and 119 of the balance none that count.
+    [entry(119, 4, -1), { decimals: 2 }, { short: true, has: false }],
+    [entry(119, 5, -2), { decimals: 2 }, { short: false, has: true }],
+    [entry(119, 6, -3), { decimals: 2 }, { short: false, has: false }],
+    [entry(7.1, 2, -1), { figures: 3 }, { short: true, has: false }],
+    [entry(7.14, 3, -2), { figures: 3 }, { short: false, has: true }],
+    [entry(7.142, 4, -3), { figures: 3 }, { short: false, has: false }],
+    // One figure alone says too little to be a shorter form of anything.
+    [entry(7, 1, 0), { figures: 3 }, { short: false, has: false }],
+    [{ ...entry(200, 1, 2), figuresMax: 3 }, { figures: 3 }, { short: false, has: true }],
+    [{ ...entry(200, 1, 2), figuresMax: 3 }, { figures: 4 }, { short: true, has: false }],
+  ] as const)('%j, asked %j: %j', (typed, asked, { short, has }) => {
+    expect([isShort(typed, asked), hasFiguresAsked(typed, asked)]).toEqual([short, has]);
+  });
+});
+
+describe('a misplaced point', () => {
+  const found = (name: QuantityName, cells: Readonly<Record<string, string>>, typed: TypedEntry) => {
+    const step = fillQuantity(quantities[name], cells);
+    if (!step.ok) throw new Error(step.error.code);
+    return slipsFound(step.value, typed, []);
+  };
+  const kbr = { formula: 'KBr', molarity: '0.300', volume: '200' };
+  it('is named where the digits are right and the place is not, on either side', () => {
+    expect(found('mass of solute', kbr, entry(71.4, 3, -1))).toEqual(['power-of-ten']);
+    expect(found('mass of solute', kbr, entry(0.714, 3, -3))).toEqual(['power-of-ten']);
+    expect(found('mass of solute', kbr, entry(71.5, 3, -1))).toEqual([]);
+  });
+  it('is none where the place is right, the sign is wrong or the entry is 0', () => {
+    expect(found('mass of solute', kbr, entry(7, 1, 0))).toEqual([]);
+    expect(found('mass of solute', kbr, entry(-71.4, 3, -1))).toEqual([]);
+    expect(found('mass of solute', kbr, entry(0, 1, 0))).toEqual([]);
+  });
+  it('moves decimals that are asked with it', () => {
+    expect(found('molar mass', { formula: 'KBr' }, entry(11.9, 3, -1))).toEqual(['power-of-ten']);
+    expect(found('molar mass', { formula: 'KBr' }, entry(11.96, 4, -2))).toEqual([]);
+  });
+  it('is none of a result that is 0', () => {
+    expect(found('percent error', { measured: '0.3', accepted: '0.3' }, entry(5, 1, 0))).toEqual([]);
   });
 });
 

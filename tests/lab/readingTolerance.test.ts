@@ -81,6 +81,9 @@ describe('readingTolerance', () => {
     ['balance', '0'],
     ['allowance for technique', 'some'],
     ['allowance for technique', '80 %'],
+    ['allowance for technique', 'about 2 %'],
+    ['allowance for technique', '2 % or so'],
+    ['allowance for technique', '2 % 5'],
     ['glassware class', 'C'],
     ['glassware standard', 'DIN'],
   ])('names the setting %s where it says %s', (name, value) => {

@@ -1,10 +1,11 @@
 import { type Result, success } from '../../errors/result.ts';
-import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
+import type { CellValue } from '../../measurement/cellValue.ts';
 import { grams, millilitres } from '../../measurement/quantity.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
 import type { Activity, MeasuredStep } from '../lesson/activity.ts';
 import { toleranceTexts } from '../texts/readings.ts';
-import { readingTolerance, type SettingCells, type ToolUsed } from './readingTolerance.ts';
+import { decimalText } from './decimalText.ts';
+import { markOf, readingTolerance, type SettingCells, type ToolUsed } from './readingTolerance.ts';
 
 export interface ReadingNote {
   /** Title of the measured step. */
@@ -27,29 +28,28 @@ interface NoteInput {
   readonly givens: Readonly<Record<string, CellValue>>;
 }
 
-function toolsOf({ tools, instrument, unit }: MeasuredStep, reading: number, givens: NoteInput['givens']) {
+function toolsOf({ tools, instrument, unit }: MeasuredStep, reading: number, { givens, settings }: NoteInput) {
   const load = unit === 'g' ? reading : 10;
   return (tools ?? (instrument === 'bench' ? [] : [{ tool: instrument }])).map((used): ToolUsed => {
     if (used.tool === 'balance') return { tool: used.tool, mass: grams(load) };
     const name = 'volume' in used ? used.volume : undefined;
-    const size =
-      name === undefined || isBlank(givens[name])
-        ? undefined
-        : readQuantity(givens[name], 'volume', name, { decimalMark: 'point' });
-    const held = unit === 'mL' && name === undefined ? reading : anyVolume;
-    return { tool: used.tool, volume: millilitres(size?.ok ? size.value.value : held) };
+    if (name === undefined) return { tool: used.tool, volume: millilitres(unit === 'mL' ? reading : anyVolume) };
+    const size = readQuantity(givens[name], 'volume', name, { decimalMark: markOf(settings) });
+    return { tool: used.tool, volume: millilitres(size.ok ? size.value.value : anyVolume) };
   });
 }
 
 /** Two figures are enough to see how much it is. */
-const shortLimit = (limit: number): string => String(Number(limit.toPrecision(2)));
+const shortLimit = (limit: number, settings: SettingCells): string =>
+  decimalText(Number(limit.toPrecision(2)), markOf(settings));
 
 /**
  * For every measured step of an activity, how its tolerance comes about with these settings and sizes: for the Plan.
  *
  * @returns Fails with `lesson-setting` where a setting cannot be read.
  */
-export function readingNotes(activity: Activity, { settings, givens }: NoteInput): Result<readonly ReadingNote[]> {
+export function readingNotes(activity: Activity, input: NoteInput): Result<readonly ReadingNote[]> {
+  const { settings } = input;
   const notes: ReadingNote[] = [];
   for (const step of activity.steps) {
     if (step.kind !== 'measured') continue;
@@ -57,11 +57,11 @@ export function readingNotes(activity: Activity, { settings, givens }: NoteInput
     let words = '';
     for (const reading of roundReadings[step.unit] ?? anyReadings) {
       const tolerance = readingTolerance(
-        { expected: reading, tools: toolsOf(step, reading, givens), techniqueShare: step.techniqueShare },
+        { expected: reading, tools: toolsOf(step, reading, input), techniqueShare: step.techniqueShare },
         settings,
       );
       if (!tolerance.ok) return tolerance;
-      examples.push({ reading: String(reading), limit: shortLimit(tolerance.value.limit) });
+      examples.push({ reading: String(reading), limit: shortLimit(tolerance.value.limit, settings) });
       words = tolerance.value.words;
     }
     notes.push({ step: step.title, lines: [...words.split('\n'), toleranceTexts.examples(step.unit, examples)] });

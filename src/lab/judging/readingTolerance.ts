@@ -4,9 +4,11 @@ import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
 import type { Grams, Millilitres } from '../../measurement/quantity.ts';
 import { readQuantity, type TypedQuantity } from '../../measurement/readQuantity.ts';
 import { volumetricTolerance } from '../../measurement/volumetricTolerance.ts';
+import { plainName } from '../lesson/givenCells.ts';
 import type { SettingName } from '../lesson/setup.ts';
 import { usualTools } from '../lesson/usualTools.ts';
 import { toleranceTexts } from '../texts/readings.ts';
+import { decimalText } from './decimalText.ts';
 
 /** Cells of the settings by name; a blank one stands for what a lesson starts with. */
 export type SettingCells = Readonly<Record<string, CellValue>>;
@@ -68,8 +70,13 @@ export function balanceReadability(settings: SettingCells): Result<TypedQuantity
     : badSetting('balance', { expected: 'how finely the balance reads, such as 0.01 g,', received: cell });
 }
 
+/** The mark that the class writes numbers with. */
+export const markOf = (settings: SettingCells): 'point' | 'comma' =>
+  plainName(settings['decimal mark']) === 'comma' ? 'comma' : 'point';
+
 /** Enough figures to compare, without the tail of binary arithmetic. */
-const short = (value: number): string => String(Number(value.toPrecision(3)));
+const short = (value: number, settings: SettingCells): string =>
+  decimalText(Number(value.toPrecision(3)), markOf(settings));
 
 interface Part {
   /** Standard uncertainty over the value. */
@@ -84,7 +91,7 @@ function toolPart(used: ToolUsed, settings: SettingCells): Result<Part> {
     const tolerance = readability.value.value;
     // Tare and load are two readings, each rectangular.
     const uncertainty = (tolerance / Math.sqrt(3)) * Math.SQRT2;
-    return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance)) });
+    return success({ relative: uncertainty / used.mass, words: toleranceTexts.balance(short(tolerance, settings)) });
   }
   const kind = glassware(settings);
   if (!kind.ok) return kind;
@@ -94,12 +101,16 @@ function toolPart(used: ToolUsed, settings: SettingCells): Result<Part> {
     ...kind.value,
   });
   const note = [
-    readAt === used.volume ? '' : toleranceTexts.readAt(short(readAt)),
+    readAt === used.volume ? '' : toleranceTexts.readAt(short(readAt, settings)),
     confirmed ? '' : toleranceTexts.fromMemory,
   ].join('');
   return success({
     relative: tolerance / Math.sqrt(3) / used.volume,
-    words: toleranceTexts[used.tool]({ size: short(used.volume), tolerance: short(tolerance), note }),
+    words: toleranceTexts[used.tool]({
+      size: short(used.volume, settings),
+      tolerance: short(tolerance, settings),
+      note,
+    }),
   });
 }
 
@@ -137,7 +148,7 @@ export function readingTolerance(
     limit: Math.abs(expected) * (2 * relative + counted / 100),
     words: toleranceTexts.whole({
       tools: parts.map(({ words }) => words).join(' and '),
-      percent: short(counted),
+      percent: short(counted, settings),
     }),
   });
 }

@@ -6,7 +6,6 @@ interface ShortenedWeight {
 
 /** A weight at `kept` decimals; as it stands where it has no more. */
 export function shortenedWeight(weight: number, kept: number): ShortenedWeight {
-  if (decimalsOf(weight) <= kept) return { halfUp: weight, halfEven: weight };
   // Shifted by its exponent, the double nearest to the decimal, so that a tie is exactly one half.
   const shifted = Number(`${weight}e${kept}`);
   const below = Math.floor(shifted);
@@ -17,11 +16,7 @@ export function shortenedWeight(weight: number, kept: number): ShortenedWeight {
   return { halfUp: unshifted(halfUp), halfEven: unshifted(halfEven) };
 }
 
-function decimalsOf(weight: number): number {
-  const printed = String(weight);
-  const point = printed.indexOf('.');
-  return point < 0 ? 0 : printed.length - point - 1;
-}
+const decimalsOf = (weight: number): number => String(weight).split('.')[1]?.length ?? 0;
 
 /**
  * Least and greatest value of an atomic weight that is left unrounded or rounded, half up or half to even, to

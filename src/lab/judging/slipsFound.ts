@@ -60,7 +60,7 @@ function slipsWith(step: FilledQuantity, entry: TypedEntry, carried: Carried): r
   const found = step.quantity.slips
     .filter((slip) => slipSpans(step, slip, carried).some((span) => fitsSlip(span, { entry, tolerance })))
     .map(({ id }) => id);
-  if (found.length > 0) return found.filter((id, index) => found.indexOf(id) === index);
+  if (found.length > 0) return found;
   return isPowerOfTen(entry, tolerance) ? ['power-of-ten'] : [];
 }
 
