@@ -3164,6 +3164,7 @@ var unreadableTexts = {
 };
 function badGiven(name) { return name === "formula" || name === "ion" ? `⚠ ${name}: the one for your team is missing or can’t be read. Tell your teacher.` : `⚠ ${name}: your team’s number is missing or can’t be read. Tell your teacher.`; }
 function badSetting(name) { return `⚠ ${name}: this setting can’t be read. Tell your teacher.`; }
+function badBriefly(name) { return `⚠ ${name} can’t be read. Tell your teacher.`; }
 function badStep(id) { return `⚠ ${id}: this row is not known here. Tell your teacher.`; }
 var closedRow = { check: "next time", lookAt: "You go on here next time. What you typed is kept." };
 var figureWords = [
@@ -3174,7 +3175,7 @@ var decimalWords = [
 ];
 var checkHeadings = { check: "Check", lookAt: "Feedback", hint: "Hint" };
 
-return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badStep, closedRow, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, spansOver, spanOver, toleranceOf, acceptedEnds, isOnTarget, closeness, isOneFigureOf, isTruncated, stepTolerance };
+return { slipTexts, remarks, unreadableTexts, badGiven, badSetting, badBriefly, badStep, closedRow, figureWords, decimalWords, checkHeadings, relativeSlack, isWithin, leadingPlace, tenTo, lastFigureFilledUp, hasFiguresAsked, spansOver, spanOver, toleranceOf, acceptedEnds, isOnTarget, closeness, isOneFigureOf, isTruncated, stepTolerance };
 },
 // Part lab/judging/readEntry: lab/judging/feedbackText, lab/judging/behindNumber
 "lab/judging/readEntry"(part) {
@@ -4422,7 +4423,7 @@ const { filledIn, levelAsked, quantityHint, readingHints, rowShown, shownCell, t
 const { adviceTexts, cautionTexts, cautions } = part("chemistry/cautions");
 const { fillQuantity, fitsSlip, isQuantityName, judgeEntry, plainName, quantities } = part("lesson");
 const { feedbackText, filled, readEntry } = part("lab/judging/readEntry");
-const { badGiven, badSetting, badStep, checkHeadings, closedRow, remarks, spanOver, stepTolerance, tenTo, unreadableTexts } = part("lab/texts/feedback");
+const { badBriefly, badGiven, badSetting, badStep, checkHeadings, closedRow, remarks, spanOver, stepTolerance, tenTo, unreadableTexts } = part("lab/texts/feedback");
 const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, hiddenBy, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, patternOnUse, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
 
 // From lab/texts
@@ -5974,7 +5975,10 @@ function teamStep(step, { settings, givens, stepOf, rowOf }) {
 			waitsFor2 || (waitsFor2 = filled(remarks.lookFirst, { row: (from.find((row) => !isSound(row)) ?? first).root }));
 		}
 	}
-	const bad = result.ok ? badName === void 0 ? "" : badSetting(badName) : badGiven(result.error.argument);
+	const isBrief = isExitStep(step.id);
+	const ofSetting = (name) => isBrief ? badBriefly(name) : badSetting(name);
+	const ofGiven = (name) => isBrief ? badBriefly(name) : badGiven(name);
+	const bad = result.ok ? badName === void 0 ? "" : ofSetting(badName) : ofGiven(result.error.argument);
 	return { bad, ready: result.ok ? result.value : void 0, from, waitsFor: waitsFor2 };
 }
 

@@ -16,6 +16,7 @@ import { shownWords } from '../../src/lab/lesson/shownWords.ts';
 import { startingGivens } from '../../src/lab/lesson/startingGivens.ts';
 import { numbersForTeams } from '../../src/lab/numbers/numbersForTeams.ts';
 import { exitTexts } from '../../src/lab/texts/exit.ts';
+import { badBriefly } from '../../src/lab/texts/feedback.ts';
 import { classWidths } from '../../src/workbook/classWidths.ts';
 import { classColumns as at, mostRowHeight } from '../../src/workbook/layout.ts';
 import { looks } from '../../src/workbook/looks.ts';
@@ -172,7 +173,14 @@ describe('an exit question', () => {
     const factor = keyFactor(gone);
     const rows = checked(gone, settings, { 'dilution factor': factor, 'exit 1': '5', 'exit 2': '' }, true);
     expect(rows.map(({ check }) => check)).toEqual(['on target', 'unreadable', 'blank']);
-    expect(rows[1]?.lookAt).toContain('exit 1 volume');
+    const said = rows[1]?.lookAt;
+    expect(said).toBe(badBriefly('exit 1 volume'));
+    const [step] = exitSteps(activity, 1);
+    if (step === undefined) throw new Error('Expected an exit question.');
+    const around = { activity, givens: gone.givens, decimalMark: 'point', studentsDilute: false } as const;
+    expect(saidInRow(step, around).lookAt.some((text) => text.length >= (said ?? '').length)).toBe(true);
+    const strange = checked(team, { ...settings, figures: 'few' }, { 'exit 1': '5' }, true);
+    expect(strange[0]?.lookAt).toBe(badBriefly('figures'));
   });
   const keyFactor = (of: TeamPlan): string =>
     teamKey({ activity, team: of, settings }).find(({ step }) => step === 'dilution factor')?.answer ?? '';

@@ -15,7 +15,7 @@ import type { SlipEntry } from '../quantities/quantityEntry.ts';
 import { quantities } from '../quantities.ts';
 import { choiceTexts } from '../texts/choosing.ts';
 import { exitTexts } from '../texts/exit.ts';
-import { remarks, unreadableTexts } from '../texts/feedback.ts';
+import { badBriefly, remarks, unreadableTexts } from '../texts/feedback.ts';
 import { orderTexts } from '../texts/ordering.ts';
 import { readingAdvice, readingTexts } from '../texts/readings.ts';
 import { tickTexts } from '../texts/ticks.ts';
@@ -106,6 +106,13 @@ function canHappen(slip: SlipEntry, { takes }: CalculatedStep, givens: GivenCell
   return formula.ok && slip.molarMasses(formula.value).length > 0;
 }
 
+/** Numbers of the Plan, and settings, without which a row cannot be judged. */
+const namesRead = ({ takes }: CalculatedStep): readonly string[] => [
+  'figures',
+  ...('formula' in takes ? ['atomic-weight decimals'] : []),
+  ...Object.values(takes).flatMap((source) => ('given' in source ? [source.given] : [])),
+];
+
 function calculatedTexts(step: CalculatedStep, { activity, givens }: RowOfTeam): readonly string[] {
   const quantity = quantities[step.quantity];
   const slips = [
@@ -133,7 +140,7 @@ function calculatedTexts(step: CalculatedStep, { activity, givens }: RowOfTeam):
     ...[remarks.onTarget, remarks.closeRounding, remarks.closeCutOff, remarks.closeTable],
     ...[remarks.otherMark, remarks.signOfError, remarks.negative],
     ...(isBrief
-      ? [exitTexts.kept, remarks.notYetBrief, unreadableTexts['not a number']]
+      ? [exitTexts.kept, remarks.notYetBrief, unreadableTexts['not a number'], badBriefly(longest(namesRead(step)))]
       : [remarks.notYet, ...Object.values(unreadableTexts)]),
   ];
 }

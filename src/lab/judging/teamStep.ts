@@ -1,8 +1,9 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
+import { isExitStep } from '../exit/exitStep.ts';
 import type { CalculatedStep } from '../lesson/activity.ts';
 import { takesLessonFigures } from '../lesson/lessonFigures.ts';
 import { quantities } from '../quantities.ts';
-import { badGiven, badSetting, remarks } from '../texts/feedback.ts';
+import { badBriefly, badGiven, badSetting, remarks } from '../texts/feedback.ts';
 import { filled } from './feedbackText.ts';
 import type { FilledQuantity } from './filledQuantity.ts';
 import { fillQuantity } from './fillQuantity.ts';
@@ -67,6 +68,9 @@ export function teamStep(step: CalculatedStep, { settings, givens, stepOf, rowOf
       waitsFor ||= filled(remarks.lookFirst, { row: (from.find((row) => !isSound(row)) ?? first).root });
     }
   }
-  const bad = result.ok ? (badName === undefined ? '' : badSetting(badName)) : badGiven(result.error.argument);
+  const isBrief = isExitStep(step.id);
+  const ofSetting = (name: string) => (isBrief ? badBriefly(name) : badSetting(name));
+  const ofGiven = (name: string) => (isBrief ? badBriefly(name) : badGiven(name));
+  const bad = result.ok ? (badName === undefined ? '' : ofSetting(badName)) : ofGiven(result.error.argument);
   return { bad, ready: result.ok ? result.value : undefined, from, waitsFor };
 }

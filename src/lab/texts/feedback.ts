@@ -469,6 +469,8 @@ export const badGiven = (name: string): string =>
     ? `⚠ ${name}: the one for your team is missing or can’t be read. Tell your teacher.`
     : `⚠ ${name}: your team’s number is missing or can’t be read. Tell your teacher.`;
 export const badSetting = (name: string): string => `⚠ ${name}: this setting can’t be read. Tell your teacher.`;
+/** Either of these in few words, where the row is low. */
+export const badBriefly = (name: string): string => `⚠ ${name} can’t be read. Tell your teacher.`;
 export const badStep = (id: string): string => `⚠ ${id}: this row is not known here. Tell your teacher.`;
 
 /** A row that is still open once the class is closed at the bell: it asks nothing, and what was typed stays. */
