@@ -5,7 +5,7 @@ var Labrow = (() => {
 	// The host loads this file at every call of a cell function, and a call needs few of the parts. Each is a function that
 	// is run when it is first asked for, and sees nothing but the host and, by part(name), what other parts give.
 	const parts = {
-// Part base: chemistry/atomsKey, errors/result, errors/quoted, measurement/finite, measurement/quantity, chemistry/elementTable.generated and 63 more
+// Part base: chemistry/atomsKey, errors/result, errors/quoted, measurement/finite, measurement/quantity, chemistry/elementTable.generated and 64 more
 "base"(part) {
 // From chemistry
 function atomsKey({ atoms }) { return atoms.map(({ element, count }) => `${element}${count}`).sort().join(" "); }
@@ -2151,7 +2151,9 @@ function percentError({ measured, accepted, signed = false }) {
 	return finite(percent(signed ? difference : Math.abs(difference)), "measured");
 }
 
-return { atomsKey, success, failure, quoted, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elementBySymbol, allElements, elementOf, relativeMass, molarMass, composition, notAboveZero, belowZero, density, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, strongAcids, weakElectrolytes, atomsOfUnits, isWater, anhydrousAtoms, hiddenBy, ions, notASolutionDensity, notALine, massPercentOfDensity, isBlank, readFormula, notAShare, pureShare, molarity, namedIon, reagentMolarity, soluteMass, wasteOf, filledText, asCell, computed, patternOnUse, restAfter, scanNumber, readNumber, numberFromScan, numberOfOtherMark, longestUnit, unitNamed, readQuantity, withPower, unitNotKnown, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, comparedValues, glassware, percentError };
+function withDecimalMark(written, decimalMark) { return decimalMark === "comma" ? written.replace(".", ",") : written; }
+
+return { atomsKey, success, failure, quoted, finite, grams, gramsPerMole, gramsPerMillilitre, millilitres, moles, molesPerLitre, percent, elementBySymbol, allElements, elementOf, relativeMass, molarMass, composition, notAboveZero, belowZero, density, dilutionError, stockVolume, diluentVolume, dilutedMolarity, dilutionFactor, strongAcids, weakElectrolytes, atomsOfUnits, isWater, anhydrousAtoms, hiddenBy, ions, notASolutionDensity, notALine, massPercentOfDensity, isBlank, readFormula, notAShare, pureShare, molarity, namedIon, reagentMolarity, soluteMass, wasteOf, filledText, asCell, computed, patternOnUse, restAfter, scanNumber, readNumber, numberFromScan, numberOfOtherMark, longestUnit, unitNamed, readQuantity, withPower, unitNotKnown, significantFigures, spreadOf, cellByCell, oneTable, rowByRow, withMolarMass, withinLimits, comparedValues, glassware, percentError, withDecimalMark };
 },
 // Part chemistry/cautions: chemistry/cautionTexts, chemistry/pictogramsOf, chemistry/cautionList.generated, chemistry/listedHazards, chemistry/substancesListed
 "chemistry/cautions"(part) {
@@ -4251,18 +4253,17 @@ return { glasswareFigures, glasswareTolerance };
 },
 // Part lab/hints/quantityHint: lab/lesson/shownCell, lab/texts/hints
 "lab/hints/quantityHint"(part) {
-const { isBlank, readFormula, readNumber, readQuantity } = part("base");
+const { isBlank, readFormula, readNumber, readQuantity, withDecimalMark } = part("base");
 
 // From lab/lesson
 function shownCell(cell, { argument, decimalMark }) {
 	if (isBlank(cell)) return void 0;
 	const { kind, name } = argument;
 	if (kind === "formula" || kind === "ion") return typeof cell === "string" ? cell.trim() : void 0;
-	const withMark = (value) => decimalMark === "comma" ? String(value).replace(".", ",") : String(value);
 	const read = kind === "number" ? readNumber(cell, name, { decimalMark }) : readQuantity(cell, kind, name, { decimalMark });
 	if (!read.ok) return void 0;
 	const isAsTyped = typeof cell === "string" && !("unit" in read.value && read.value.unit !== "");
-	return isAsTyped ? cell.trim() : withMark(read.value.value);
+	return isAsTyped ? cell.trim() : withDecimalMark(String(read.value.value), decimalMark);
 }
 
 // From lab/texts
@@ -4424,7 +4425,7 @@ const { adviceTexts, cautionTexts, cautions } = part("chemistry/cautions");
 const { fillQuantity, fitsSlip, isQuantityName, judgeEntry, plainName, quantities } = part("lesson");
 const { feedbackText, filled, readEntry } = part("lab/judging/readEntry");
 const { badBriefly, badGiven, badSetting, badStep, checkHeadings, closedRow, remarks, spanOver, stepTolerance, tenTo, unreadableTexts } = part("lab/texts/feedback");
-const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, hiddenBy, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, patternOnUse, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes } = part("base");
+const { anhydrousAtoms, asCell, atomsKey, computed, failure, finite, grams, gramsPerMillilitre, hiddenBy, ions, isBlank, millilitres, molarMass, molesPerLitre, notALine, notAboveZero, patternOnUse, percent, quoted, readFormula, readQuantity, restAfter, scanNumber, spreadOf, strongAcids, success, weakElectrolytes, withDecimalMark } = part("base");
 
 // From lab/texts
 var exitTexts = {
@@ -5822,6 +5823,7 @@ function whole(cell) {
 	const typed = typeof cell === "number" ? cell : typeof cell === "string" ? Number(cell.trim()) : Number.NaN;
 	return Number.isInteger(typed) ? typed : Number.NaN;
 }
+function decimalMarkOf(cells) { return plainName(cells["decimal mark"]) === "comma" ? "comma" : "point"; }
 function isYes(cell) { return cell === true || typeof cell === "string" && /^(?:yes|on|true)$/i.test(cell.trim()); }
 function readLessonSettings(table) {
 	const cells = Object.create(null);
@@ -5842,8 +5844,7 @@ function readLessonSettings(table) {
 		figures: level("figures", { least: 1, most: 15, otherwise: 3 }),
 		decimals: level("atomic-weight decimals", { least: 0, most: 10, otherwise: 2 }),
 		shortTable: /^\s*35[.,]50*\s*$/.test(String(cells["chlorine on the table"] ?? "")),
-		decimalMark: plainName(cells["decimal mark"]) === "comma" ? "comma" : "point",
-		judgeFigures: isYes(cells["judge figures"]),
+		decimalMark: decimalMarkOf(cells), judgeFigures: isYes(cells["judge figures"]),
 		highestHelpLevel: level("highest help level", { least: 0, most: 3, otherwise: 3 }),
 		showExitChecks: isYes(cells["show exit checks"]),
 		studentsDilute: plainName(cells["concentrated reagents"]) === "students",
@@ -5889,97 +5890,6 @@ function bareStep(id) {
 		takes: Object.fromEntries(takes.map(({ name }) => [name, { given: name }])),
 		buildsOn: Object.fromEntries(buildsOn.map(({ name }) => [name, name]))
 	};
-}
-
-function isFact({ step, value }) { return step?.kind === "measured" && value !== void 0; }
-function isSound({ status }) { return status === "on target" || status === "close"; }
-
-function workedFrom(row) { return row.value === void 0 ? [] : isSound(row) ? [...new Set([row.value, ...row.unrounded])] : [row.value]; }
-
-function someOf(items) {
-	const chosen2 = [[]];
-	for (const item of items) {
-		for (const some of chosen2.slice()) chosen2.push([...some, item]);
-	}
-	return chosen2.slice(1);
-}
-function carriedRows({ quantity, buildsOn }, { rowOf }) {
-	const isGiven = (name) => quantities[quantity].takes.some((argument) => argument.name === name);
-	const held = Object.keys(buildsOn).flatMap((name) => {
-		const row = rowOf(buildsOn[name] ?? "");
-		if (row?.value === void 0) return [];
-		const isRight = row.status === "on target";
-		const own = { name, row, isRight, values: isGiven(name) ? workedFrom(row) : [row.value] };
-		const really = isGiven(name) && !isRight && row.unrounded.length > 0;
-		return really ? [own, { name, row, isRight: true, values: row.unrounded }] : [own];
-	});
-	return someOf(held).flatMap((some) => {
-		const unsound = some.find(({ isRight }) => !isRight);
-		let sets = [{}];
-		for (const { name, values } of some)
-			sets = values.flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
-		return sets.map((carried) => ({ carried, sound: !unsound, lookAt: unsound?.row.root ?? "" }));
-	});
-}
-
-function sourceSets({ takes }, { rowOf }) {
-	let sets = [{}];
-	for (const [name, source] of Object.entries(takes)) {
-		const row = "entryOf" in source ? rowOf(source.entryOf) : void 0;
-		if (row) sets = workedFrom(row).flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
-	}
-	return sets;
-}
-
-// From lab/lesson
-function takesLessonFigures({ figures, ownFigures }) { return figures !== "decimals" && ownFigures !== true; }
-
-// From lab/judging
-function teamStep(step, { settings, givens, stepOf, rowOf }) {
-	const quantity = quantities[step.quantity];
-	const cells = {};
-	const names5 = {};
-	const numbers = {};
-	const from = [];
-	let waitsFor2 = "";
-	for (const { name } of quantity.takes) {
-		const source = step.takes[name];
-		if (!source) continue;
-		if ("given" in source) {
-			cells[name] = givens[source.given];
-			names5[name] = source.given;
-			continue;
-		}
-		const row = rowOf(source.entryOf);
-		const title = stepOf(source.entryOf)?.title ?? source.entryOf;
-		names5[name] = title;
-		if (row?.value === void 0) waitsFor2 || (waitsFor2 = filled(remarks.needsRow, { row: row?.root || title }));
-		else from.push(row);
-		numbers[name] = row?.value ?? Number.NaN;
-	}
-	const figuresRead = takesLessonFigures(quantity);
-	const weightsRead = "formula" in cells && !("ion" in cells);
-	const badName = [...figuresRead ? ["figures"] : [], ...weightsRead ? ["atomic-weight decimals"] : []].find(
-		(name) => settings.bad.includes(name)
-	);
-	const prepareWith = (fromEntries) => fillQuantity(quantity, cells, {
-		...figuresRead ? { figures: settings.figures } : {}, decimals: settings.decimals, decimalMark: settings.decimalMark,
-		numbers: fromEntries, names: names5
-	});
-	let result = prepareWith(numbers);
-	const [first] = from;
-	if (!result.ok && first) {
-		const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
-		if (open.ok) {
-			result = open;
-			waitsFor2 || (waitsFor2 = filled(remarks.lookFirst, { row: (from.find((row) => !isSound(row)) ?? first).root }));
-		}
-	}
-	const isBrief = isExitStep(step.id);
-	const ofSetting = (name) => isBrief ? badBriefly(name) : badSetting(name);
-	const ofGiven = (name) => isBrief ? badBriefly(name) : badGiven(name);
-	const bad = result.ok ? badName === void 0 ? "" : ofSetting(badName) : ofGiven(result.error.argument);
-	return { bad, ready: result.ok ? result.value : void 0, from, waitsFor: waitsFor2 };
 }
 
 var kinds = { g: "mass", mL: "volume", mol: "amount", "mol/L": "concentration", "g/mL": "density" };
@@ -6085,6 +5995,98 @@ function activitySlips(step, { entry, ...around }) {
 	return found.includes("planned-for-made") ? found.filter((id) => id !== "other-given-used") : found;
 }
 
+function isFact({ step, value }) { return step?.kind === "measured" && value !== void 0; }
+function isSound({ status }) { return status === "on target" || status === "close"; }
+
+function workedFrom(row) { return row.value === void 0 ? [] : isSound(row) ? [...new Set([row.value, ...row.unrounded])] : [row.value]; }
+
+function someOf(items) {
+	const chosen2 = [[]];
+	for (const item of items) {
+		for (const some of chosen2.slice()) chosen2.push([...some, item]);
+	}
+	return chosen2.slice(1);
+}
+function carriedRows({ quantity, buildsOn }, { rowOf }) {
+	const isGiven = (name) => quantities[quantity].takes.some((argument) => argument.name === name);
+	const held = Object.keys(buildsOn).flatMap((name) => {
+		const row = rowOf(buildsOn[name] ?? "");
+		if (row?.value === void 0) return [];
+		const isRight = row.status === "on target";
+		const own = { name, row, isRight, values: isGiven(name) ? workedFrom(row) : [row.value] };
+		const really = isGiven(name) && !isRight && row.unrounded.length > 0;
+		return really ? [own, { name, row, isRight: true, values: row.unrounded }] : [own];
+	});
+	return someOf(held).flatMap((some) => {
+		const unsound = some.find(({ isRight }) => !isRight);
+		let sets = [{}];
+		for (const { name, values } of some)
+			sets = values.flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
+		return sets.map((carried) => ({ carried, sound: !unsound, lookAt: unsound?.row.root ?? "" }));
+	});
+}
+
+function sourceSets({ takes }, { rowOf }) {
+	let sets = [{}];
+	for (const [name, source] of Object.entries(takes)) {
+		const row = "entryOf" in source ? rowOf(source.entryOf) : void 0;
+		if (row) sets = workedFrom(row).flatMap((value) => sets.map((set) => ({ ...set, [name]: value })));
+	}
+	return sets;
+}
+
+// From lab/lesson
+function takesLessonFigures({ figures, ownFigures }) { return figures !== "decimals" && ownFigures !== true; }
+
+// From lab/judging
+function settingsRead({ quantity, takes }) {
+	const isGiven = (name) => takes[name] !== void 0 && "given" in takes[name];
+	return [
+		...takesLessonFigures(quantities[quantity]) ? ["figures"] : [],
+		...isGiven("formula") && !isGiven("ion") ? ["atomic-weight decimals"] : []
+	];
+}
+function teamStep(step, { settings, givens, stepOf, rowOf }) {
+	const quantity = quantities[step.quantity];
+	const cells = {};
+	const names5 = {};
+	const numbers = {};
+	const from = [];
+	let waitsFor2 = "";
+	for (const { name } of quantity.takes) {
+		const source = step.takes[name];
+		if (!source) continue;
+		if ("given" in source) {
+			cells[name] = givens[source.given];
+			names5[name] = source.given;
+			continue;
+		}
+		const row = rowOf(source.entryOf);
+		const title = stepOf(source.entryOf)?.title ?? source.entryOf;
+		names5[name] = title;
+		if (row?.value === void 0) waitsFor2 || (waitsFor2 = filled(remarks.needsRow, { row: row?.root || title }));
+		else from.push(row);
+		numbers[name] = row?.value ?? Number.NaN;
+	}
+	const badName = settingsRead(step).find((name) => settings.bad.includes(name));
+	const prepareWith = (fromEntries) => fillQuantity(quantity, cells, {
+		...takesLessonFigures(quantity) ? { figures: settings.figures } : {}, decimals: settings.decimals,
+		decimalMark: settings.decimalMark, numbers: fromEntries, names: names5
+	});
+	let result = prepareWith(numbers);
+	const [first] = from;
+	if (!result.ok && first) {
+		const open = prepareWith(Object.fromEntries(Object.keys(numbers).map((name) => [name, Number.NaN])));
+		if (open.ok) {
+			result = open;
+			waitsFor2 || (waitsFor2 = filled(remarks.lookFirst, { row: (from.find((row) => !isSound(row)) ?? first).root }));
+		}
+	}
+	const [ofSetting, ofGiven] = isExitStep(step.id) ? [badBriefly, badBriefly] : [badSetting, badGiven];
+	const bad = result.ok ? badName === void 0 ? "" : ofSetting(badName) : ofGiven(result.error.argument);
+	return { bad, ready: result.ok ? result.value : void 0, from, waitsFor: waitsFor2 };
+}
+
 function withActivitySlips({ judgement, step, ready, entry }, around) {
 	if (judgement.status !== "close" && judgement.status !== "not yet") return judgement;
 	const isOpen = judgement.status === "close" ? judgement.because === "rounding" || judgement.because === "cut off" : judgement.question === void 0 || judgement.question === "one figure";
@@ -6101,9 +6103,8 @@ function withActivitySlips({ judgement, step, ready, entry }, around) {
 	return { status: "not yet", slips: [...judgement.slips.filter((id) => id !== "power-of-ten"), ...more] };
 }
 
-function isFromFlaskBefore({ takes }, stepOf) {
-	const source = takes["stock molarity"];
-	const before = source && "entryOf" in source ? stepOf(source.entryOf) : void 0;
+function isFromFlaskBefore(step, around) {
+	const before = rowBehind(step, "stock molarity", around);
 	return before?.kind === "calculated" && before.quantity === "diluted molarity";
 }
 function judgeCalculated(step, cell, around) {
@@ -6135,8 +6136,7 @@ function judgeCalculated(step, cell, around) {
 		unrounded,
 		status: final.status,
 		lookAt: feedbackText(final, ready.quantity, {
-			special: isFromFlaskBefore(step, around.stepOf) ? ["flask before"] : [], asks: step.asks,
-			isBrief: isExitStep(step.id)
+			special: isFromFlaskBefore(step, around) ? ["flask before"] : [], asks: step.asks, isBrief: isExitStep(step.id)
 		}),
 		slips: final.status === "not yet" ? final.slips : [],
 		...final.status === "follows" ? { root: final.lookAt } : {}
@@ -6347,7 +6347,7 @@ var usualTools = {
 function decimalText(value, decimalMark) {
 	const rounded = Number(value.toPrecision(6));
 	const plain = Math.abs(rounded) >= 1e-6 || rounded === 0 ? String(rounded) : rounded.toFixed(9);
-	return decimalMark === "comma" ? plain.replace(".", ",") : plain;
+	return withDecimalMark(plain, decimalMark);
 }
 
 function settingCell(settings, name) { return isBlank(settings[name]) ? usualTools[name] : settings[name]; }
@@ -6379,8 +6379,7 @@ function balanceReadability(settings) {
 	const read = readQuantity(cell, "mass", "balance");
 	return read.ok && read.value.value > 0 ? success(read.value) : badSetting2("balance", { expected: "how finely the balance reads, such as 0.01 g,", received: cell });
 }
-function markOf(settings) { return plainName(settings["decimal mark"]) === "comma" ? "comma" : "point"; }
-function short(value, settings) { return decimalText(Number(value.toPrecision(3)), markOf(settings)); }
+function short(value, settings) { return decimalText(Number(value.toPrecision(3)), decimalMarkOf(settings)); }
 function toolPart(used, settings) {
 	if (used.tool === "balance") {
 		const readability = balanceReadability(settings);

@@ -29,16 +29,14 @@ function filesOf(project) {
 
 /** Files of each project with all that they import: told as they are checked, so that nothing is read twice. */
 const imported = new Set();
-let isBroken = false;
-for (const project of projects) {
+const isFile = (/** @type {string} */ line) => isAbsolute(line) && existsSync(line);
+const broken = projects.filter((project) => {
   const { stdout, stderr, status } = compiled(project, ['--pretty', '--listFiles']);
-  const isFile = (/** @type {string} */ line) => isAbsolute(line) && existsSync(line);
   const lines = stdout.split(/\r?\n/);
   for (const name of lines.filter(isFile)) imported.add(name);
-  if (status === 0) continue;
-  isBroken = true;
-  console.log(lines.filter((line) => !isFile(line)).join('\n') || stderr);
-}
+  if (status !== 0) console.log(lines.filter((line) => !isFile(line)).join('\n') || stderr);
+  return status !== 0;
+});
 if (imported.size === 0) stop('the compiler named no file that it checked.');
 // A file is checked by the settings of whatever imports it, so one that belongs to no project may use what it must not.
 const own = new Set(projects.flatMap((project) => filesOf(project).map((name) => resolve(root, project, name))));
@@ -47,4 +45,4 @@ const strays = [...imported].filter(
 );
 for (const name of strays)
   console.log(`${relative(root, name)} belongs to no project: only settings of those that import it check its types.`);
-process.exitCode = !isBroken && strays.length === 0 ? 0 : 1;
+process.exitCode = broken.length === 0 && strays.length === 0 ? 0 : 1;

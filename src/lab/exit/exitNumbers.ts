@@ -1,4 +1,5 @@
 import { readQuantity } from '../../measurement/readQuantity.ts';
+import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
 import type { Activity, CalculatedStep } from '../lesson/activity.ts';
 import type { TeamPlan } from '../lesson/setup.ts';
 import { confusions, type StepReady } from '../numbers/confusions.ts';
@@ -100,14 +101,16 @@ function drawn(
 ): Drawn | undefined {
   const random = seededRandom(`${around.settings.seed} ${team.key} ${step.id}`);
   const { molarities, volumes } = choices(step, team, around);
-  const inMark = (text: string): string => (markOf(around) === 'comma' ? text.replace('.', ',') : text);
   let best: Drawn | undefined;
   let ready: StepReady | undefined;
   for (let tries = 0; tries < compared && (best?.hidden ?? Infinity) > enough; tries += 1) {
     const molarity = pick(molarities, random);
     const volume = pick(volumes, random);
     if (molarity === undefined || volume === undefined) return undefined;
-    const numbers = { [exitMolarity(seat)]: inMark(molarity[1]), [exitVolume(seat)]: String(volume) };
+    const numbers = {
+      [exitMolarity(seat)]: withDecimalMark(molarity[1], markOf(around)),
+      [exitVolume(seat)]: String(volume),
+    };
     if (taken.includes(JSON.stringify(Object.values(numbers)))) continue;
     ready ??= readyExit(step, { ...team.givens, ...numbers }, around);
     if (ready === undefined) return undefined;

@@ -36,7 +36,11 @@ const sourceOf = ({ takes }: CalculatedStep, name: string): { readonly given?: s
   takes[name] ?? {};
 
 /** The row whose entry a step takes a number from. */
-function rowBehind(step: CalculatedStep, name: string, { stepOf }: StepSurroundings): Step | undefined {
+export function rowBehind(
+  step: CalculatedStep,
+  name: string,
+  { stepOf }: Pick<Surroundings, 'stepOf'>,
+): Step | undefined {
   const { entryOf } = sourceOf(step, name);
   return entryOf === undefined ? undefined : stepOf(entryOf);
 }

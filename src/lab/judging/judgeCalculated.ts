@@ -1,6 +1,7 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
 import { isExitStep } from '../exit/exitStep.ts';
 import type { CalculatedStep } from '../lesson/activity.ts';
+import { rowBehind } from './activitySlips.ts';
 import { carriedRows } from './carriedRows.ts';
 import { feedbackText } from './feedbackText.ts';
 import { isFact, isSound, type JudgedRow, type Surroundings } from './judgedRow.ts';
@@ -12,9 +13,8 @@ import { withActivitySlips } from './withActivitySlips.ts';
 import { spanOver } from './worked.ts';
 
 /** Whether a dilution goes on from another one and not from the stock. */
-export function isFromFlaskBefore({ takes }: CalculatedStep, stepOf: Surroundings['stepOf']): boolean {
-  const source = takes['stock molarity'];
-  const before = source && 'entryOf' in source ? stepOf(source.entryOf) : undefined;
+export function isFromFlaskBefore(step: CalculatedStep, around: Pick<Surroundings, 'stepOf'>): boolean {
+  const before = rowBehind(step, 'stock molarity', around);
   return before?.kind === 'calculated' && before.quantity === 'diluted molarity';
 }
 
@@ -55,7 +55,7 @@ export function judgeCalculated(step: CalculatedStep, cell: CellValue, around: S
     unrounded,
     status: final.status,
     lookAt: feedbackText(final, ready.quantity, {
-      special: isFromFlaskBefore(step, around.stepOf) ? ['flask before'] : [],
+      special: isFromFlaskBefore(step, around) ? ['flask before'] : [],
       asks: step.asks,
       isBrief: isExitStep(step.id),
     }),

@@ -3,9 +3,10 @@ import type { CellValue } from '../../measurement/cellValue.ts';
 import { grams, millilitres } from '../../measurement/quantity.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
 import type { Activity, MeasuredStep } from '../lesson/activity.ts';
+import { decimalMarkOf } from '../lesson/lessonSettings.ts';
 import { toleranceTexts } from '../texts/readings.ts';
 import { decimalText } from './decimalText.ts';
-import { markOf, readingTolerance, type SettingCells, type ToolUsed } from './readingTolerance.ts';
+import { readingTolerance, type SettingCells, type ToolUsed } from './readingTolerance.ts';
 
 export interface ReadingNote {
   /** Title of the measured step. */
@@ -34,14 +35,14 @@ function toolsOf({ tools, instrument, unit }: MeasuredStep, reading: number, { g
     if (used.tool === 'balance') return { tool: used.tool, mass: grams(load) };
     const name = 'volume' in used ? used.volume : undefined;
     if (name === undefined) return { tool: used.tool, volume: millilitres(unit === 'mL' ? reading : anyVolume) };
-    const size = readQuantity(givens[name], 'volume', name, { decimalMark: markOf(settings) });
+    const size = readQuantity(givens[name], 'volume', name, { decimalMark: decimalMarkOf(settings) });
     return { tool: used.tool, volume: millilitres(size.ok ? size.value.value : anyVolume) };
   });
 }
 
 /** Two figures are enough to see how much it is. */
 const shortLimit = (limit: number, settings: SettingCells): string =>
-  decimalText(Number(limit.toPrecision(2)), markOf(settings));
+  decimalText(Number(limit.toPrecision(2)), decimalMarkOf(settings));
 
 /**
  * For every measured step of an activity, how its tolerance comes about with these settings and sizes: for the Plan.

@@ -4,7 +4,7 @@ import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
 import type { Grams, Millilitres } from '../../measurement/quantity.ts';
 import { readQuantity, type TypedQuantity } from '../../measurement/readQuantity.ts';
 import { volumetricTolerance } from '../../measurement/volumetricTolerance.ts';
-import { plainName } from '../lesson/givenCells.ts';
+import { decimalMarkOf } from '../lesson/lessonSettings.ts';
 import type { SettingName } from '../lesson/setup.ts';
 import { usualTools } from '../lesson/usualTools.ts';
 import { toleranceTexts } from '../texts/readings.ts';
@@ -70,13 +70,9 @@ export function balanceReadability(settings: SettingCells): Result<TypedQuantity
     : badSetting('balance', { expected: 'how finely the balance reads, such as 0.01 g,', received: cell });
 }
 
-/** The mark that the class writes numbers with. */
-export const markOf = (settings: SettingCells): 'point' | 'comma' =>
-  plainName(settings['decimal mark']) === 'comma' ? 'comma' : 'point';
-
 /** Enough figures to compare, without the tail of binary arithmetic. */
 const short = (value: number, settings: SettingCells): string =>
-  decimalText(Number(value.toPrecision(3)), markOf(settings));
+  decimalText(Number(value.toPrecision(3)), decimalMarkOf(settings));
 
 interface Part {
   /** Standard uncertainty over the value. */

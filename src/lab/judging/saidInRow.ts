@@ -24,6 +24,7 @@ import { activitySlipIds } from './activitySlips.ts';
 import { feedbackText, filled } from './feedbackText.ts';
 import { isFromFlaskBefore } from './judgeCalculated.ts';
 import { readingOf } from './judgeMeasured.ts';
+import { settingsRead } from './teamStep.ts';
 
 interface RowOfTeam {
   readonly activity: Activity;
@@ -107,10 +108,9 @@ function canHappen(slip: SlipEntry, { takes }: CalculatedStep, givens: GivenCell
 }
 
 /** Numbers of the Plan, and settings, without which a row cannot be judged. */
-const namesRead = ({ takes }: CalculatedStep): readonly string[] => [
-  'figures',
-  ...('formula' in takes ? ['atomic-weight decimals'] : []),
-  ...Object.values(takes).flatMap((source) => ('given' in source ? [source.given] : [])),
+const namesRead = (step: CalculatedStep): readonly string[] => [
+  ...settingsRead(step),
+  ...Object.values(step.takes).flatMap((source) => ('given' in source ? [source.given] : [])),
 ];
 
 function calculatedTexts(step: CalculatedStep, { activity, givens }: RowOfTeam): readonly string[] {
@@ -122,7 +122,7 @@ function calculatedTexts(step: CalculatedStep, { activity, givens }: RowOfTeam):
   ];
   const isBrief = isExitStep(step.id);
   const wishes = {
-    special: isFromFlaskBefore(step, (id) => activity.steps.find((other) => other.id === id))
+    special: isFromFlaskBefore(step, { stepOf: (id) => activity.steps.find((other) => other.id === id) })
       ? (['flask before'] as const)
       : [],
     asks: step.asks,

@@ -21,6 +21,15 @@ export interface TeamStep {
   readonly waitsFor: string;
 }
 
+/** Settings of the lesson without which a step cannot be judged. */
+export function settingsRead({ quantity, takes }: CalculatedStep): readonly string[] {
+  const isGiven = (name: string): boolean => takes[name] !== undefined && 'given' in takes[name];
+  return [
+    ...(takesLessonFigures(quantities[quantity]) ? ['figures'] : []),
+    ...(isGiven('formula') && !isGiven('ion') ? ['atomic-weight decimals'] : []),
+  ];
+}
+
 /** A calculated step with the team's own numbers in place: its givens, and its entries in the rows that the step names. */
 export function teamStep(step: CalculatedStep, { settings, givens, stepOf, rowOf }: Surroundings): TeamStep {
   const quantity = quantities[step.quantity];
@@ -45,14 +54,10 @@ export function teamStep(step: CalculatedStep, { settings, givens, stepOf, rowOf
     // A number that is still to come is held open by one that spoils nothing else.
     numbers[name] = row?.value ?? Number.NaN;
   }
-  const figuresRead = takesLessonFigures(quantity);
-  const weightsRead = 'formula' in cells && !('ion' in cells);
-  const badName = [...(figuresRead ? ['figures'] : []), ...(weightsRead ? ['atomic-weight decimals'] : [])].find(
-    (name) => settings.bad.includes(name),
-  );
+  const badName = settingsRead(step).find((name) => settings.bad.includes(name));
   const prepareWith = (fromEntries: typeof numbers) =>
     fillQuantity(quantity, cells, {
-      ...(figuresRead ? { figures: settings.figures } : {}),
+      ...(takesLessonFigures(quantity) ? { figures: settings.figures } : {}),
       decimals: settings.decimals,
       decimalMark: settings.decimalMark,
       numbers: fromEntries,
@@ -68,9 +73,7 @@ export function teamStep(step: CalculatedStep, { settings, givens, stepOf, rowOf
       waitsFor ||= filled(remarks.lookFirst, { row: (from.find((row) => !isSound(row)) ?? first).root });
     }
   }
-  const isBrief = isExitStep(step.id);
-  const ofSetting = (name: string) => (isBrief ? badBriefly(name) : badSetting(name));
-  const ofGiven = (name: string) => (isBrief ? badBriefly(name) : badGiven(name));
+  const [ofSetting, ofGiven] = isExitStep(step.id) ? [badBriefly, badBriefly] : [badSetting, badGiven];
   const bad = result.ok ? (badName === undefined ? '' : ofSetting(badName)) : ofGiven(result.error.argument);
   return { bad, ready: result.ok ? result.value : undefined, from, waitsFor };
 }

@@ -1,6 +1,7 @@
 import { errorText } from '../../errors/errorText.ts';
 import type { CellValue } from '../../measurement/cellValue.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
+import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
 import type { LettersOf } from '../bench/lettered.ts';
 import { letterOfOption } from '../bench/letteredOptions.ts';
 import { optionReply } from '../bench/optionReply.ts';
@@ -90,7 +91,7 @@ export function teamKey({
     return result.ok ? { ready: result.value, rests, trouble: '' } : { rests, trouble: errorText(result.error) };
   }
 
-  const inMark = (text: string): string => (decimalMark === 'comma' ? text.replace('.', ',') : text);
+  const inMark = (text: string): string => withDecimalMark(text, decimalMark);
 
   const shown = (value: number, { asked }: FilledQuantity): string => {
     // A percent error of nothing, but for the last bits of binary arithmetic.

@@ -30,6 +30,10 @@ const whole = (cell: CellValue): number => {
   return Number.isInteger(typed) ? typed : Number.NaN;
 };
 
+/** The mark that the class writes numbers with. */
+export const decimalMarkOf = (cells: Readonly<Record<string, CellValue>>): 'point' | 'comma' =>
+  plainName(cells['decimal mark']) === 'comma' ? 'comma' : 'point';
+
 export const isYes = (cell: CellValue): boolean =>
   cell === true || (typeof cell === 'string' && /^(?:yes|on|true)$/i.test(cell.trim()));
 
@@ -53,7 +57,7 @@ export function readLessonSettings(table: readonly (readonly CellValue[])[]): Le
     figures: level('figures', { least: 1, most: 15, otherwise: 3 }),
     decimals: level('atomic-weight decimals', { least: 0, most: 10, otherwise: 2 }),
     shortTable: /^\s*35[.,]50*\s*$/.test(String(cells['chlorine on the table'] ?? '')),
-    decimalMark: plainName(cells['decimal mark']) === 'comma' ? 'comma' : 'point',
+    decimalMark: decimalMarkOf(cells),
     judgeFigures: isYes(cells['judge figures']),
     highestHelpLevel: level('highest help level', { least: 0, most: 3, otherwise: 3 }),
     showExitChecks: isYes(cells['show exit checks']),

@@ -1,6 +1,7 @@
 import { type CellValue, isBlank } from '../../measurement/cellValue.ts';
 import { readNumber } from '../../measurement/readNumber.ts';
 import { readQuantity } from '../../measurement/readQuantity.ts';
+import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
 import type { QuantityArgument } from '../quantities/quantityEntry.ts';
 
 /**
@@ -15,11 +16,9 @@ export function shownCell(
   if (isBlank(cell)) return undefined;
   const { kind, name } = argument;
   if (kind === 'formula' || kind === 'ion') return typeof cell === 'string' ? cell.trim() : undefined;
-  const withMark = (value: number): string =>
-    decimalMark === 'comma' ? String(value).replace('.', ',') : String(value);
   const read =
     kind === 'number' ? readNumber(cell, name, { decimalMark }) : readQuantity(cell, kind, name, { decimalMark });
   if (!read.ok) return undefined;
   const isAsTyped = typeof cell === 'string' && !('unit' in read.value && read.value.unit !== '');
-  return isAsTyped ? cell.trim() : withMark(read.value.value);
+  return isAsTyped ? cell.trim() : withDecimalMark(String(read.value.value), decimalMark);
 }

@@ -1,5 +1,6 @@
 import { quoted } from '../../errors/quoted.ts';
 import { failure, type Result, success } from '../../errors/result.ts';
+import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
 import { activityById, allActivities } from '../lesson/activities.ts';
 import { plannerCaution } from '../lesson/plannerCaution.ts';
 import type { Setup, TeamNumbers, TeamPlan } from '../lesson/setup.ts';
@@ -330,7 +331,7 @@ export function numbersForTeams(setup: Setup): Result<TeamNumbers> {
     decimals: Number(settings['atomic-weight decimals']) || 2,
     decimalMark,
   });
-  const inMark = (text: string): string => (decimalMark === 'comma' ? text.replace('.', ',') : text);
+  const inMark = (text: string): string => withDecimalMark(text, decimalMark);
   const asTyped = Object.fromEntries(
     activity.givens.map(({ name, fromTable }) => {
       const own = (setup.givens[name] ?? '').trim();

@@ -1,3 +1,5 @@
+import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
+
 const raised = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /** A large number as the trade writes it: `3.61 × 10²¹`. */
@@ -7,6 +9,5 @@ export function tenPower(
 ): string {
   const [digits = '', exponent = '0'] = value.toExponential(figures - 1).split('e');
   const power = String(Math.abs(Number(exponent))).replace(/\d/g, (digit) => raised.charAt(Number(digit)));
-  const written = decimalMark === 'comma' ? digits.replace('.', ',') : digits;
-  return `${written} × 10${Number(exponent) < 0 ? '⁻' : ''}${power}`;
+  return `${withDecimalMark(digits, decimalMark)} × 10${Number(exponent) < 0 ? '⁻' : ''}${power}`;
 }

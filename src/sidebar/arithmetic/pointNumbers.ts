@@ -1,3 +1,5 @@
+import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
+
 export type DecimalMark = 'point' | 'comma';
 
 /** A number that can be read two ways, as typed. */
@@ -29,8 +31,7 @@ export function pointNumbers(
     const pointed = typed.replace(',', '.');
     const ownMark = mark === 'comma' ? ',' : '.';
     if (last !== ownMark && /^[1-9]\d{0,2}[.,]\d{3}$/.test(typed)) {
-      const decimal = mark === 'comma' ? pointed.replace('.', ',') : pointed;
-      twoWays ??= { typed, readings: [plain, decimal] };
+      twoWays ??= { typed, readings: [plain, withDecimalMark(pointed, mark)] };
     }
     return pointed;
   });

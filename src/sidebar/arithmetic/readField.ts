@@ -1,3 +1,4 @@
+import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
 import { texts } from '../texts.ts';
 import { evaluate, type Worked } from './evaluate.ts';
 import { type DecimalMark, pointNumbers } from './pointNumbers.ts';
@@ -33,7 +34,7 @@ export function readField({ typed, unit, mark }: FieldText): FieldReading {
   const numbers = pointNumbers(trimmed, mark);
   if ('twoWays' in numbers) return problem(texts.field.twoWays(numbers.twoWays));
   const spelled = mathSpelling(numbers.text, unit);
-  const marked = (text: string) => (mark === 'comma' ? text.replace('.', ',') : text);
+  const marked = (text: string) => withDecimalMark(text, mark);
 
   if (plainNumber.test(spelled)) {
     const text = spelled.startsWith('.') ? `0${spelled}` : spelled;

@@ -5,6 +5,7 @@ import type { Solutions } from '../../lab/particles/solutions.ts';
 import { tenPower } from '../../lab/particles/tenPower.ts';
 import { writtenFormula } from '../../lab/particles/writtenFormula.ts';
 import { particleTexts } from '../../lab/texts/particles.ts';
+import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
 import { element } from '../page/element.ts';
 import { svgElement } from '../page/svgElement.ts';
 import { texts } from '../texts.ts';
@@ -20,10 +21,8 @@ export interface PictureParts {
 /** The picture of a team's solutions, with everything it takes to read it. */
 export function pictureSections({ solutions, picture, decimalMark }: PictureParts): readonly HTMLElement[] {
   const { particles } = texts;
-  const short = (value: number, figures: number) => {
-    const written = String(Number(value.toPrecision(figures)));
-    return decimalMark === 'comma' ? written.replace('.', ',') : written;
-  };
+  const short = (value: number, figures: number) =>
+    withDecimalMark(String(Number(value.toPrecision(figures))), decimalMark);
   const isDiluted = picture.sample.boxes.length > 1;
   const { truly, drawn, exact } = picture.times;
   const filled = solutions.diluted ?? solutions.first;

@@ -1,6 +1,7 @@
 import type { ActivityView, LessonView } from '../../desk/views.ts';
 import { deskWords } from '../../desk/words.ts';
 import type { SettingName, Setup } from '../../lab/lesson/setup.ts';
+import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
 import { ionChoice } from './ionChoice.ts';
 import { namesForCount, teamsToStart } from './teamNames.ts';
 
@@ -26,7 +27,7 @@ export interface PlanDraft {
 }
 
 const withMark = (number: number, setup: Setup) =>
-  setup.settings['decimal mark'] === 'comma' ? String(number).replace('.', ',') : String(number);
+  withDecimalMark(String(number), setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point');
 const sizesText = (sizes: readonly number[], setup: Setup) =>
   sizes.map((size) => withMark(size, setup)).join(setup.settings['decimal mark'] === 'comma' ? '; ' : ', ');
 
