@@ -4,8 +4,11 @@ import { expect } from 'vitest';
 import type { PageBundle } from '../../src/preview/server/pageBundle.ts';
 import { type PreviewServer, startServer } from '../../src/preview/server/server.ts';
 import { openStandIn, type StandIn, type StandInOptions } from '../../src/preview/standin/openStandIn.ts';
+import { sheetViewOf } from '../../src/preview/standin/viewOf.ts';
+import type { SheetView } from '../../src/preview/view.ts';
 import { classColumns } from '../../src/workbook/layout.ts';
 import type { BrowserPages } from '../browser/browserPages.ts';
+import { sheetState } from '../host/cells.ts';
 
 /** A workbook on the local preview with the files that ship, and the windows that look at it. */
 export class Preview {
@@ -13,14 +16,14 @@ export class Preview {
   readonly #pages: BrowserPages;
   readonly #server: PreviewServer;
   readonly #rows = new Map<string, number>();
-  #view: ReturnType<StandIn['view']> | undefined;
+  readonly #views = new Map<string, SheetView>();
 
   private constructor(pages: BrowserPages, host: StandIn, server: PreviewServer) {
     this.#pages = pages;
     this.host = host;
     this.#server = server;
     host.onChange(() => {
-      this.#view = undefined;
+      this.#views.clear();
     });
   }
 
@@ -48,18 +51,14 @@ export class Preview {
     expect([...met, ...this.host.triggerErrors]).toEqual([]);
   }
 
-  /** The workbook as it is shown, drawn up anew only after a change. */
-  #shown() {
-    this.#view ??= this.host.view('teacher');
-    return this.#view;
-  }
-  sheet(name: string) {
-    const sheet = this.#shown().sheets.find((one) => one.name === name);
-    if (!sheet) throw new Error(`There is no sheet ${name}.`);
-    return sheet;
+  /** A sheet as the teacher sees it, drawn up anew only after a change. */
+  sheet(name: string): SheetView {
+    const known = this.#views.get(name) ?? sheetViewOf(this.host.book, sheetState(this.host, name), 'teacher');
+    this.#views.set(name, known);
+    return known;
   }
   textAt(name: string, row: number, column: number): string {
-    return this.sheet(name).cells[`${row},${column}`]?.text ?? '';
+    return this.host.book.display(sheetState(this.host, name), row, column);
   }
 
   /** Row of a team's step in a class sheet, by the narrow columns that repeat both; rows stay where they were built. */
@@ -70,7 +69,7 @@ export class Preview {
     if (row === undefined) throw new Error(`${team} has no step ${step}.`);
     return row;
   }
-  /** All rows of a team at once: after each change the whole workbook is drawn up anew for a look. */
+  /** All rows of a team at once: after each change the whole sheet is drawn up anew for a look. */
   #findRows(className: string, team: string): void {
     const { key } = this.planned(className, team);
     const { cells, rows } = this.sheet(className);
@@ -104,6 +103,12 @@ export const tab = (page: Page, name: string): Locator => page.getByRole('tab', 
 export const cell = (page: Page, row: number, column: number): Locator =>
   page.locator(`td[data-cell=${String.fromCharCode(64 + column)}${row}]`);
 
+/** Types into what is in focus: the first key as a person does, the rest at once, for which a page fits its field once. */
+export async function type(page: Page, text: string): Promise<void> {
+  await page.keyboard.type(text.slice(0, 1));
+  await page.keyboard.insertText(text.slice(1));
+}
+
 /** Goes to a cell and types as a person does. */
 export async function typeInto(
   page: Page,
@@ -114,7 +119,7 @@ export async function typeInto(
   const target = cell(page, row, column);
   await target.scrollIntoViewIfNeeded();
   await target.click();
-  await page.keyboard.type(text);
+  await type(page, text);
   await page.keyboard.press('Enter');
 }
 

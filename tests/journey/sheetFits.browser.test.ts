@@ -17,7 +17,7 @@ import { looks } from '../../src/workbook/looks.ts';
 import { heightOf } from '../../src/workbook/textHeight.ts';
 import { browserPages } from '../browser/browserPages.ts';
 import { cases, themes } from '../depth.ts';
-import { cell, Preview, tab } from './previewWindows.ts';
+import { cell, Preview, tab, type } from './previewWindows.ts';
 
 /** The class sheet as it ships, on the screens of a school. */
 const pages = browserPages();
@@ -106,7 +106,7 @@ describe('the class sheet', () => {
     for (const { step, text } of typed) {
       const row = preview.rowOf(sheet, team, step);
       await cell(page, row, at.entry).click();
-      await page.keyboard.type(text);
+      await type(page, text);
       await page.keyboard.press('Enter');
       await expect.poll(() => preview.textAt(sheet, row, at.entry)).toBe(text);
       const told = preview.textAt(sheet, row, at.check);
