@@ -24,7 +24,11 @@ const clockSource = `(now) => {
   globalThis.Date = Clocked;
 }`;
 const realmSource = `({
-  array: ((slice) => (items) => Reflect.apply(slice, items, []))(Array.prototype.slice),
+  array: (items) => {
+    const made = [];
+    for (let index = 0; index < items.length; index += 1) made.push(items[index]);
+    return made;
+  },
   record: (entries) => { const made = {}; for (const [name, value] of entries) made[name] = value; return made; },
   date: (milliseconds) => new Date(milliseconds),
   error: (name, message) => { const made = new Error(message); made.name = name; return made; },
@@ -98,14 +102,11 @@ export class ScriptContext {
   }
 
   toScript(value: unknown): unknown {
-    if (value === null || value === undefined) return value;
+    if (typeof value !== 'object' || value === null) return value;
     if (value instanceof HostObject) return this.#facade(value);
     if (value instanceof Date) return this.#realm.date(value.getTime());
     if (Array.isArray(value)) return this.#realm.array(value.map((item) => this.toScript(item)));
-    if (typeof value === 'object') {
-      return this.#realm.record(Object.entries(value).map(([name, item]) => [name, this.toScript(item)]));
-    }
-    return value;
+    return this.#realm.record(Object.entries(value).map(([name, item]) => [name, this.toScript(item)]));
   }
 
   fromScript(value: unknown): unknown {

@@ -34,6 +34,22 @@ describe('calls from the page', () => {
   ])('refuses to take %s', (_, value) => {
     expect(() => host.run('teacher', 'echo', [value])).toThrow(/illegal value in property: argument 0/);
   });
+  it('says where in a value stands what it refuses, behind what it has passed', () => {
+    const value = {
+      rows: [
+        ['a', 1],
+        ['b', { at: [2, Number.NaN] }],
+      ],
+      last: 'c',
+    };
+    expect(() => host.run('teacher', 'echo', [value])).toThrow(
+      'Failed due to illegal value in property: argument 0.rows[1][1].at[1] (NaN).',
+    );
+  });
+  it('passes one record twice where it stands twice, which is no circle', () => {
+    const flask = { ml: 250 };
+    expect(host.run('teacher', 'echo', [[flask, { again: flask }]])).toEqual([flask, { again: flask }]);
+  });
   it('turns undefined inside an array into null and drops it from a record', () => {
     expect(host.run('teacher', 'give', ['holes'])).toEqual([1, null, 3]);
     expect(host.run('teacher', 'give', ['gaps'])).toEqual({ b: 1 });

@@ -168,9 +168,13 @@ export class RangeStandIn extends HostObject implements RangePart {
 
   #grid<T>(read: (row: number, column: number) => T): T[][] {
     const { row, column, rows, columns } = this.area_;
-    return Array.from({ length: rows }, (_, down) =>
-      Array.from({ length: columns }, (_, across) => read(row + down, column + across)),
-    );
+    const grid: T[][] = [];
+    for (let down = 0; down < rows; down += 1) {
+      const line: T[] = [];
+      for (let across = 0; across < columns; across += 1) line.push(read(row + down, column + across));
+      grid.push(line);
+    }
+    return grid;
   }
   #first<T>(read: (row: number, column: number) => T): T {
     return read(this.area_.row, this.area_.column);
