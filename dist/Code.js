@@ -3246,9 +3246,11 @@ function bare(word) { return word.replace(/^["'“‘]+/u, "").replace(/[.,;:!?"
 function unbracketed(word) { return [word, word.replace(/^[([]/, "")].flatMap((one) => [one, one.replace(/[)\]]$/, "")]); }
 function isFormula(word) { return /[A-Z]/.test(word) && unbracketed(bare(word)).some((plain) => readFormula(plain).ok); }
 var numberApart = patternOnUse(String.raw`(?<![\p{L}\d]\^?\(?[-−–]?)\d`, "u");
+var endOfSpan = patternOnUse(String.raw`(?<!\p{L})(\p{L}+)\s?[-−–]\s?\d+\s?\1(?!\p{L})`, "u");
 function holdsNumber(text) {
 	const words = joinedHydrates(text).split(/\s/).filter((word) => !isFormula(word));
-	return numberApart().test(words.join(" ").normalize("NFKC"));
+	const plain = words.join(" ").normalize("NFKC");
+	return numberApart().test(plain) || endOfSpan().test(plain);
 }
 var calculation = /[*÷^+√=]|^[×x·⋅−–-]|[/×x·⋅]\s*[\d(]/u;
 var ratio = /^(?::|to\b)/i;
@@ -3266,7 +3268,8 @@ function unitAtStart(text) {
 function goesOn(tail) {
 	if (/^(?:[/*·⋅]|per\b)/i.test(tail)) return true;
 	const next = tail.slice(0, tail.search(/[\s(,;:!?]|$/));
-	return next.length <= 3 && unitNamed(next) !== void 0;
+	const symbol = unitNamed(next)?.symbol;
+	return symbol !== void 0 && (next.length <= 3 || symbol.normalize("NFKC") === next.normalize("NFKC"));
 }
 function behindNumber(typed, kind) {
 	const text = typed.replace(/[\u200b\u2060]/g, "").trim();
@@ -3291,6 +3294,7 @@ function typedEntry({ value, figures, ambiguousZeros, lastPlace, isText }) { ret
 }; }
 var roughly = /^(?:(?:about|around|approx(?:imately)?|roughly|nearly|almost|circa|ca|c)\b\.?|[~≈≃≅∼∽])\s*(?=[\d.,~≈≃≅∼∽+−–-]|about|ca)/iu;
 var timesBefore = /^[×x✕✖*]\s*(?=[\d.,])/iu;
+function inPlainWidth(text) { return text.replace(/[\uff01-\uff5e]/g, (one) => String.fromCharCode(one.charCodeAt(0) - 65248)).replace(/\u3000/g, " ").replace(/[\u3002\uff61]/g, "."); }
 function withoutRough(text) {
 	const once = text.trim().replace(roughly, "");
 	return once.replace(roughly, "");
@@ -3301,8 +3305,9 @@ function unreadableText2(text) {
 	const isWorkedInSheet = plain.startsWith("=") && /[-+*/^÷×(]/.test(plain);
 	return isWorkedInSheet || /[\d)]\s*[-+−*/^÷×x·⋅]\s*[\d(]/u.test(plain) ? "calculation" : "more than a number";
 }
-function readText(cell, kind, decimalMark) {
-	if (cell.length > longestEntry) return { kind: "unreadable", because: "too long" };
+function readText(typed, kind, decimalMark) {
+	if (typed.length > longestEntry) return { kind: "unreadable", because: "too long" };
+	const cell = inPlainWidth(typed);
 	const rough = withoutRough(cell);
 	const text = kind === "ratio" ? rough.replace(timesBefore, "") : rough;
 	if (/^\d+-\d+-\d/.test(text)) return { kind: "unreadable", because: "not a number" };

@@ -48,6 +48,11 @@ describe('readEntry', () => {
     '5 gKBr today',
     '5 g mol',
     '5 g mL, we think',
+    '5 g mmol',
+    '5 g μmol',
+    '5 g mol/L',
+    '5 g mmol, we think',
+    '5 J K-1 mol-1',
     '5 g PER bottle',
     '5 g·cm',
     '5 g ⋅ cm',
@@ -119,7 +124,10 @@ describe('readEntry', () => {
     ['7.14 g ５', 'two numbers'],
     ['7.14 ½', 'two numbers'],
     ['½ g', 'more than a number'],
-    ['７.14 g', 'more than a number'],
+    ['5 g–7 g', 'two numbers'],
+    ['5 g-7g', 'two numbers'],
+    ['5 g − 7 g', 'two numbers'],
+    ['５ ｇ－７ ｇ', 'two numbers'],
     ['7.14 g CuSO4 + 5 H2O', 'calculation'],
     ['7.14 g KBr and 5 H2O', 'two numbers'],
     ['5 g ÷ 2', 'calculation'],
@@ -230,6 +238,15 @@ describe('readEntry', () => {
     'roughly 7.14 g',
     '\u00a07.14\u202fg\u00a0',
     '7.14 g.',
+    '7.14 g grammes',
+    '7.14 g molar',
+    '７.14 g',
+    '７．１４ ｇ',
+    '７．１４\u3000ｇ',
+    '７１４０ｍｇ',
+    '7。14 g',
+    '7.14 g。',
+    '～７．１４ｇ',
     '714 × 10⁻² g',
     '714x10-2 g',
     '7.14 e+0 g',
@@ -319,6 +336,14 @@ describe('readEntry', () => {
   it('takes words that only begin like “times” and “fold” for another unit', () => {
     for (const cell of ['5 timesheets', '5 folders', '5 g'])
       expect(read(cell, 'ratio')).toMatchObject({ kind: 'number', unit: 'other kind', entry: { value: 5 } });
+  });
+  it('reads a comma in the width of Chinese and Japanese as it reads any comma', () => {
+    expect(read('７，１４ ｇ', 'mass', 'comma')).toMatchObject({
+      kind: 'number',
+      unit: 'fits',
+      entry: { value: 7.14 },
+    });
+    expect(read('７，１４０')).toEqual({ kind: 'unreadable', because: 'two ways' });
   });
   it('passes over two rough words and no more', () => {
     expect(read('about ca. 7.14')).toMatchObject({ kind: 'number', entry: { value: 7.14 } });

@@ -27,12 +27,16 @@ const isFormula = (word: string): boolean =>
 
 const numberApart = patternOnUse(String.raw`(?<![\p{L}\d]\^?\(?[-−–]?)\d`, 'u');
 
+/** The end of a span that has its unit at both ends, as in `5 g–7 g`, where no power of the unit is meant. */
+const endOfSpan = patternOnUse(String.raw`(?<!\p{L})(\p{L}+)\s?[-−–]\s?\d+\s?\1(?!\p{L})`, 'u');
+
 /** Whether a number stands in a text; digits of a formula, and those joined to a letter as in `s-1`, are none. */
 function holdsNumber(text: string): boolean {
   const words = joinedHydrates(text)
     .split(/\s/)
     .filter((word) => !isFormula(word));
-  return numberApart().test(words.join(' ').normalize('NFKC'));
+  const plain = words.join(' ').normalize('NFKC');
+  return numberApart().test(plain) || endOfSpan().test(plain);
 }
 
 /** A sign of arithmetic between two numbers; a hyphen only where it comes first. */
@@ -54,11 +58,15 @@ function unitAtStart(text: string): { readonly unit: NamedUnit; readonly tail: s
   return undefined;
 }
 
-/** A slash, a `per`, a dot or a symbol that follows belongs to the unit, which then is none that we know. */
+/**
+ * A slash, a `per`, a dot or a symbol that follows belongs to the unit, which then is none that we know. A longer word for
+ * a unit, such as “molar”, rather begins a remark.
+ */
 function goesOn(tail: string): boolean {
   if (/^(?:[/*·⋅]|per\b)/i.test(tail)) return true;
   const next = tail.slice(0, tail.search(/[\s(,;:!?]|$/));
-  return next.length <= 3 && unitNamed(next) !== undefined;
+  const symbol = unitNamed(next)?.symbol;
+  return symbol !== undefined && (next.length <= 3 || symbol.normalize('NFKC') === next.normalize('NFKC'));
 }
 
 /** Reads what stands behind the number of an entry; every text has an answer. */

@@ -53,6 +53,13 @@ const roughly =
 /** A times sign before a pure number. */
 const timesBefore = /^[×x✕✖*]\s*(?=[\d.,])/iu;
 
+/** What keyboards for Chinese and Japanese write: letters, digits and marks in plain width, and a plain point. */
+const inPlainWidth = (text: string): string =>
+  text
+    .replace(/[\uff01-\uff5e]/g, (one) => String.fromCharCode(one.charCodeAt(0) - 0xfee0))
+    .replace(/\u3000/g, ' ')
+    .replace(/[\u3002\uff61]/g, '.');
+
 function withoutRough(text: string): string {
   const once = text.trim().replace(roughly, '');
   return once.replace(roughly, '');
@@ -66,8 +73,9 @@ function unreadableText(text: string): Unreadable {
   return isWorkedInSheet || /[\d)]\s*[-+−*/^÷×x·⋅]\s*[\d(]/u.test(plain) ? 'calculation' : 'more than a number';
 }
 
-function readText(cell: string, kind: EntryKind, decimalMark: 'point' | 'comma' | undefined): ReadEntry {
-  if (cell.length > longestEntry) return { kind: 'unreadable', because: 'too long' };
+function readText(typed: string, kind: EntryKind, decimalMark: 'point' | 'comma' | undefined): ReadEntry {
+  if (typed.length > longestEntry) return { kind: 'unreadable', because: 'too long' };
+  const cell = inPlainWidth(typed);
   const rough = withoutRough(cell);
   const text = kind === 'ratio' ? rough.replace(timesBefore, '') : rough;
   // Two hyphens between digits make a date.
