@@ -1,4 +1,5 @@
 import { teamKey } from '../lab/key/teamKey.ts';
+import { decimalMarkOf } from '../lab/lesson/lessonSettings.ts';
 import { isTeam } from '../lab/lesson/practice.ts';
 import { dayPreparation } from '../lab/preparation/dayPreparation.ts';
 import { type PreparationRow, preparationRows } from '../lab/preparation/preparationRows.ts';
@@ -40,7 +41,7 @@ export function planPrepareSheet(
   const { prepare } = words;
   const { settings, shelf } = setup;
   const day = dayPreparation({ activity, teams: teams.filter(isTeam), shelf, settings });
-  const rows = preparationRows(day, settings['decimal mark'] === 'comma' ? 'comma' : 'point', {
+  const rows = preparationRows(day, decimalMarkOf(settings), {
     forEveryone: true,
     answers: teams.flatMap((team) => answersOf({ activity, team, settings })),
   });

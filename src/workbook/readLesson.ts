@@ -4,6 +4,8 @@ import { type ChemError, failure, type Result, success } from '../errors/result.
 import { mostSeats } from '../lab/exit/exitStep.ts';
 import { closedKeys } from '../lab/judging/isClosed.ts';
 import { defaultSettings, defaultShelf } from '../lab/lesson/defaultSettings.ts';
+import { plainName } from '../lab/lesson/givenCells.ts';
+import { decimalMarkOf } from '../lab/lesson/lessonSettings.ts';
 import { isTeam } from '../lab/lesson/practice.ts';
 import {
   type ClassSetup,
@@ -121,8 +123,10 @@ const offUnlessSaid: readonly SettingName[] = ['exit questions', 'show exit chec
 function readSettings({ table, problems }: { table: SettingsTable; problems: ChemError[] }): Settings {
   const settings: Record<string, string> = {};
   for (const name of settingNames) {
-    const value = table.get(name)?.value ?? '';
+    const typed = table.get(name)?.value ?? '';
     const options = settingOptions[name];
+    // An option counts however its letters were typed, for the checks in the sheet read it so too.
+    const value = options?.find((option) => plainName(option) === plainName(typed)) ?? typed;
     const before = settingsBefore[name];
     if (before !== undefined && !table.has(name)) {
       settings[name] = before;
@@ -321,7 +325,7 @@ function readSetup({
   problems: ChemError[];
 }): Setup {
   const names = words.settings;
-  const decimalMark = settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+  const decimalMark = decimalMarkOf(settings);
   const read = (cell: string, kind: 'volume' | 'mass', name: string): number | undefined => {
     const quantity = readQuantity(cell, kind, `the setting “${name}”`, { decimalMark });
     if (quantity.ok) return quantity.value.value;

@@ -134,6 +134,21 @@ describe('readLesson', () => {
     for (const option of settingOptions.periods ?? []) expect(found.problems[0]).toContain(option);
     expect(found.problems[0]).toContain('“3”');
   });
+  it('takes an option however its letters were typed, as the checks in the sheet do', () => {
+    for (const [name, options] of Object.entries(settingOptions)) {
+      if (!(name in defaultSettings)) continue;
+      for (const option of options) {
+        const found = read({ settings: { [name]: ` ${option.toUpperCase().replace(' ', '  ')} ` } });
+        expect([name, found.problems, found.setup.settings]).toEqual([
+          name,
+          [],
+          { ...defaultSettings, [name]: option },
+        ]);
+      }
+    }
+    const shelf = read({ settings: { 'decimal mark': 'Comma', [names.flasks]: '0,25 L; 50' } }).setup.shelf;
+    expect(shelf.flasksMl).toEqual([250, 50]);
+  });
   it('says what a line is missing, and takes it where it has a key', () => {
     const found = read({
       lines: [

@@ -2,6 +2,7 @@ import { isExitStep } from '../../lab/exit/exitStep.ts';
 import { exitSteps } from '../../lab/exit/exitSteps.ts';
 import { seatsOf } from '../../lab/exit/seatsOf.ts';
 import { activityById } from '../../lab/lesson/activities.ts';
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import { isPractice, isTeam } from '../../lab/lesson/practice.ts';
 import { activityInUse } from '../../workbook/activityInUse.ts';
 import { inTodaysColumns } from '../../workbook/classCells.ts';
@@ -44,7 +45,7 @@ export function classView(book: Book, className: unknown): Outcome<ClassView> {
     { ...reading, blocks: reading.blocks.filter(isTeam) },
     {
       steps,
-      decimalMark: plan?.setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point',
+      decimalMark: decimalMarkOf(plan?.setup.settings ?? {}),
     },
   );
   const { talkFirst, sayToClass, notYetKnown } = classNow({

@@ -1,3 +1,4 @@
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import type { Book } from '../file/book.ts';
 import { done, type Outcome } from '../outcome.ts';
 import type { NumbersView } from '../views.ts';
@@ -11,7 +12,7 @@ export function numbersView(book: Book): Outcome<NumbersView> {
   const setup = plan.state === 'there' ? plan.reading.setup : firstSetup(book.decimalMark);
   return done({
     activity: setup.activity,
-    decimalMark: setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point',
+    decimalMark: decimalMarkOf(setup.settings),
     typical: setup.givens,
     teams: plan.state === 'there' ? plan.reading.teams : [],
   });

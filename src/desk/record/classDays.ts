@@ -1,6 +1,7 @@
 import { isExitStep } from '../../lab/exit/exitStep.ts';
 import { activityWanted } from '../../lab/lesson/activityWanted.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import { isTeam } from '../../lab/lesson/practice.ts';
 import { membersOn } from '../../lab/members/membersOn.ts';
 import { readMembers } from '../../lab/members/readMembers.ts';
@@ -82,7 +83,7 @@ export function classDays(book: Book): readonly ClassDayFound[] {
           : workedWith({
               activity,
               teams: ownTeams,
-              decimalMark: plan?.setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point',
+              decimalMark: decimalMarkOf(plan?.setup.settings ?? {}),
             })),
         keys,
         ...(source.tag.activity === undefined ? {} : { builtFor: source.tag.activity }),

@@ -1,6 +1,7 @@
 import { readQuantity } from '../../measurement/readQuantity.ts';
 import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
 import type { Activity, CalculatedStep } from '../lesson/activity.ts';
+import { decimalMarkOf } from '../lesson/lessonSettings.ts';
 import type { TeamPlan } from '../lesson/setup.ts';
 import { confusions, type StepReady } from '../numbers/confusions.ts';
 import { isSame } from '../numbers/isSame.ts';
@@ -18,8 +19,7 @@ const compared = 12;
 /** How far from the number that it starts from a molarity lies, as shares of it. */
 const reach = { 'stock volume': { least: 0.15, most: 0.6 }, other: { least: 0.5, most: 1 } } as const;
 
-const markOf = ({ settings }: ExitLesson): 'point' | 'comma' =>
-  settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+const markOf = ({ settings }: ExitLesson): 'point' | 'comma' => decimalMarkOf(settings);
 
 /** Numbers of a given of the team in the unit of its column; undefined where it cannot be read. */
 function numberOf(name: string | undefined, kind: 'concentration' | 'volume', team: TeamPlan, around: ExitLesson) {

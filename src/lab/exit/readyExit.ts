@@ -1,4 +1,5 @@
 import type { Activity, CalculatedStep } from '../lesson/activity.ts';
+import { decimalMarkOf } from '../lesson/lessonSettings.ts';
 import type { Settings, TeamPlan } from '../lesson/setup.ts';
 import { readySteps, type StepReady } from '../numbers/confusions.ts';
 
@@ -16,7 +17,7 @@ export function readyExit(
   const [ready] = readySteps({ ...activity, steps: [step] }, givens, {
     figures: Number(settings.figures) || 3,
     decimals: Number(settings['atomic-weight decimals']) || 2,
-    decimalMark: settings['decimal mark'] === 'comma' ? 'comma' : 'point',
+    decimalMark: decimalMarkOf(settings),
   });
   return ready;
 }

@@ -3,6 +3,7 @@ import { withEvidenceSteps } from './activities/evidenceSteps.ts';
 import { withSafetySteps } from './activities/safetySteps.ts';
 import type { Activity } from './activity.ts';
 import { handledForms } from './handledForms.ts';
+import { decimalMarkOf } from './lessonSettings.ts';
 import type { Setup, TeamPlan } from './setup.ts';
 
 interface ForLesson {
@@ -28,7 +29,7 @@ function isDangerous(
   { steps }: Activity,
   { givens, settings }: { readonly givens: TeamPlan['givens']; readonly settings: Setup['settings'] },
 ): boolean {
-  const decimalMark = settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+  const decimalMark = decimalMarkOf(settings);
   return steps.some((step) => {
     const formula = step.kind === 'ticked' ? readFormula(givens[step.substance.formula]) : undefined;
     if (step.kind !== 'ticked' || !formula?.ok) return false;

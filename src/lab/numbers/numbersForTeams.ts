@@ -2,6 +2,7 @@ import { quoted } from '../../errors/quoted.ts';
 import { failure, type Result, success } from '../../errors/result.ts';
 import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
 import { activityById, allActivities } from '../lesson/activities.ts';
+import { decimalMarkOf } from '../lesson/lessonSettings.ts';
 import { plannerCaution } from '../lesson/plannerCaution.ts';
 import type { Setup, TeamNumbers, TeamPlan } from '../lesson/setup.ts';
 import { type SlipId, type SlipText, slipTexts } from '../texts/feedback.ts';
@@ -325,7 +326,7 @@ export function numbersForTeams(setup: Setup): Result<TeamNumbers> {
   if (!start.ok) return start;
   const { settings, shelf } = setup;
   const bench: Bench = { shelf, deliverable: portions(shelf), substance: start.value.substance };
-  const decimalMark = settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+  const decimalMark = decimalMarkOf(settings);
   const steps = readySteps(activity, setup.givens, {
     figures: Number(settings.figures) || 3,
     decimals: Number(settings['atomic-weight decimals']) || 2,

@@ -8,6 +8,7 @@ import { isBlank } from '../../measurement/cellValue.ts';
 import { readQuantity, type TypedQuantity } from '../../measurement/readQuantity.ts';
 import { ionCounts } from '../judging/ionCounts.ts';
 import type { Activity, Given } from '../lesson/activity.ts';
+import { decimalMarkOf } from '../lesson/lessonSettings.ts';
 import type { Setup } from '../lesson/setup.ts';
 import { solubleMolarity } from '../lesson/solutes.ts';
 import { numbersRemarks, startTexts } from '../texts/numbers.ts';
@@ -48,7 +49,7 @@ export function readStartNumbers(
   activity: Activity,
   setup: Pick<Setup, 'givens'> & { readonly settings: Pick<Setup['settings'], 'decimal mark'> },
 ): Result<StartNumbers> {
-  const decimalMark = setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+  const decimalMark = decimalMarkOf(setup.settings);
   const typed: Record<string, TypedQuantity> = {};
   for (const given of activity.givens) {
     const cell = setup.givens[given.name];

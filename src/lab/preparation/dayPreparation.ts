@@ -1,5 +1,6 @@
 import { errorText } from '../../errors/errorText.ts';
 import type { Activity } from '../lesson/activity.ts';
+import { decimalMarkOf } from '../lesson/lessonSettings.ts';
 import type { Settings, Shelf, TeamPlan } from '../lesson/setup.ts';
 import { type CautionBlock, cautionBlocks } from './cautionBlocks.ts';
 import { type GlasswareCount, glasswareCounts } from './glassware.ts';
@@ -110,7 +111,7 @@ const teamsPerBalance = 3;
 export function dayPreparation({ activity, teams, shelf, settings }: DayInput): DayPreparation {
   const spare = spareShare(settings.spare) ?? usualSpare;
   const glasswareSpare = spareShare(settings['spare glassware']) ?? usualSpare;
-  const decimalMark = settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+  const decimalMark = decimalMarkOf(settings);
   const studentsDilute = settings['concentrated reagents'] === 'students';
   const uses: TeamUse[] = [];
   const problems: { team: TeamPlan; message: string }[] = [];

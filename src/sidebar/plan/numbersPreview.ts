@@ -1,5 +1,6 @@
 import type { ActivityView, DraftView } from '../../desk/views.ts';
 import { activityById } from '../../lab/lesson/activities.ts';
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import type { Setup } from '../../lab/lesson/setup.ts';
 import { materialBalance } from '../../lab/preparation/materialBalance.ts';
 import { element } from '../page/element.ts';
@@ -97,7 +98,7 @@ function materialsPreview(teams: DraftView['teams'], setup: Setup): readonly HTM
   const activity = activityById(setup.activity);
   if (activity === undefined) return [];
   const balance = materialBalance({ activity, teams, shelf, settings });
-  const { lines, remarks } = materialWords(balance, settings['decimal mark'] === 'comma' ? 'comma' : 'point');
+  const { lines, remarks } = materialWords(balance, decimalMarkOf(settings));
   if (lines.length === 0) return [];
   return [
     element('h3', {}, texts.plan.materials.heading),

@@ -1,5 +1,6 @@
 import type { ActivityView, LessonView } from '../../desk/views.ts';
 import { deskWords } from '../../desk/words.ts';
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import type { SettingName, Setup } from '../../lab/lesson/setup.ts';
 import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
 import { ionChoice } from './ionChoice.ts';
@@ -26,10 +27,9 @@ export interface PlanDraft {
   readonly classes: readonly ClassDraft[];
 }
 
-const withMark = (number: number, setup: Setup) =>
-  withDecimalMark(String(number), setup.settings['decimal mark'] === 'comma' ? 'comma' : 'point');
+const withMark = (number: number, setup: Setup) => withDecimalMark(String(number), decimalMarkOf(setup.settings));
 const sizesText = (sizes: readonly number[], setup: Setup) =>
-  sizes.map((size) => withMark(size, setup)).join(setup.settings['decimal mark'] === 'comma' ? '; ' : ', ');
+  sizes.map((size) => withMark(size, setup)).join(decimalMarkOf(setup.settings) === 'comma' ? '; ' : ', ');
 
 /** The fields as the sheet has them, or as a new file begins. */
 export function draftOf({ setup, solutes, activities }: LessonView): PlanDraft {

@@ -1,6 +1,7 @@
 import { readFormula } from '../../chemistry/readFormula.ts';
 import type { ActivityView } from '../../desk/views.ts';
 import { errorText } from '../../errors/errorText.ts';
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import type { ClassSetup, Setup } from '../../lab/lesson/setup.ts';
 import type { DecimalMark } from '../arithmetic/pointNumbers.ts';
 import { readField } from '../arithmetic/readField.ts';
@@ -16,8 +17,7 @@ export interface FieldProblem {
   readonly message: string;
 }
 
-export const markOf = (draft: PlanDraft): DecimalMark =>
-  draft.settings['decimal mark'] === 'comma' ? 'comma' : 'point';
+export const markOf = (draft: PlanDraft): DecimalMark => decimalMarkOf(draft.settings);
 
 /** Number part of a setting such as `2 %` or `0.01 g`. */
 export const numberPart = (setting: string): string => setting.replace(/\s*(%|g)\s*$/, '');
