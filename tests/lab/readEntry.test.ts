@@ -49,6 +49,8 @@ describe('readEntry', () => {
     '5 g mol',
     '5 g mL, we think',
     '5 g mmol',
+    '5 g mls',
+    '5 g cc',
     '5 g μmol',
     '5 g mol/L',
     '5 g mmol, we think',
