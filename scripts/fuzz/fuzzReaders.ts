@@ -11,6 +11,8 @@ import { roundToFigures } from '../../src/measurement/roundToFigures.ts';
 import { fuzzText, seededRandom } from './texts.ts';
 
 const kinds: readonly QuantityKind[] = ['volume', 'mass', 'amount', 'concentration', 'density', 'percent'];
+/** Of an entry also in the width of Chinese and Japanese. */
+const anyDigit = /[\d\uff10-\uff19]/;
 const entryKinds: readonly EntryKind[] = [...kinds, 'molar mass', 'molality', 'ratio'];
 const slowMs = 100;
 
@@ -79,7 +81,7 @@ export function fuzzReaders({ seed, texts }: { readonly seed: number; readonly t
         const entry = readEntry(text, kind);
         if (entry.kind !== 'number') continue;
         counts.entries += 1;
-        if (!/\d/.test(text) || !Number.isFinite(entry.entry.value)) faults.push(`no sound entry of ${kind}`);
+        if (!anyDigit.test(text) || !Number.isFinite(entry.entry.value)) faults.push(`no sound entry of ${kind}`);
       }
       for (const fault of faults)
         if (fault !== undefined) failures.push(`${JSON.stringify(text.slice(0, 80))}: ${fault}`);
