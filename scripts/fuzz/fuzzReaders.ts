@@ -11,9 +11,9 @@ import { roundToFigures } from '../../src/measurement/roundToFigures.ts';
 import { fuzzText, seededRandom } from './texts.ts';
 
 const kinds: readonly QuantityKind[] = ['volume', 'mass', 'amount', 'concentration', 'density', 'percent'];
-/** Of an entry also in the width of Chinese and Japanese. */
-const anyDigit = /[\d\uff10-\uff19]/;
 const entryKinds: readonly EntryKind[] = [...kinds, 'molar mass', 'molality', 'ratio'];
+/** A digit of an entry, which may have the width of Chinese and Japanese. */
+const digitOfEntry = /[\d\uff10-\uff19]/;
 const slowMs = 100;
 
 export interface FuzzReport {
@@ -81,7 +81,7 @@ export function fuzzReaders({ seed, texts }: { readonly seed: number; readonly t
         const entry = readEntry(text, kind);
         if (entry.kind !== 'number') continue;
         counts.entries += 1;
-        if (!anyDigit.test(text) || !Number.isFinite(entry.entry.value)) faults.push(`no sound entry of ${kind}`);
+        if (!digitOfEntry.test(text) || !Number.isFinite(entry.entry.value)) faults.push(`no sound entry of ${kind}`);
       }
       for (const fault of faults)
         if (fault !== undefined) failures.push(`${JSON.stringify(text.slice(0, 80))}: ${fault}`);

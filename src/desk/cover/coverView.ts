@@ -1,3 +1,4 @@
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import { isTeam } from '../../lab/lesson/practice.ts';
 import { dayPreparation } from '../../lab/preparation/dayPreparation.ts';
 import { preparationRows } from '../../lab/preparation/preparationRows.ts';
@@ -5,7 +6,7 @@ import { classCautions } from '../../workbook/cautionLine.ts';
 import { classesInFile } from '../classes/classesInFile.ts';
 import { classView } from '../classes/classView.ts';
 import type { Book } from '../file/book.ts';
-import { lessonNow, markOf } from '../lesson/lessonNow.ts';
+import { lessonNow } from '../lesson/lessonNow.ts';
 import { done, type Outcome } from '../outcome.ts';
 import type { ClassView, CoverClassView, CoverView } from '../views.ts';
 
@@ -26,12 +27,12 @@ export function coverView(book: Book): Outcome<CoverView> {
     classes.push(now === undefined ? notBuilt(name, keys.length) : classOf(now.value, told));
   }
   const day = dayPreparation({ activity, teams: teams.filter(isTeam), shelf: setup.shelf, settings: setup.settings });
-  const rows = preparationRows(day, markOf(plan));
+  const rows = preparationRows(day, decimalMarkOf(setup.settings));
   const { blocks, last } = classCautions({ activity, setup }, teams);
   return done({
     date: book.today,
     clock: book.clock,
-    decimalMark: markOf(plan),
+    decimalMark: decimalMarkOf(setup.settings),
     activity: activity.title,
     aim: activity.aim,
     classes,

@@ -1,7 +1,6 @@
 import type { Activity } from '../../lab/lesson/activity.ts';
 import { activityWanted } from '../../lab/lesson/activityWanted.ts';
 import { lessonActivity } from '../../lab/lesson/lessonActivity.ts';
-import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import { lettersByTeamSince } from '../../workbook/layout.ts';
 import type { PlanReading } from '../../workbook/readLesson.ts';
 import type { Book, BookSheet } from '../file/book.ts';
@@ -20,8 +19,6 @@ export function lessonNow(
   if (activity === undefined) return problem({ ...deskWords.noLesson, received: `“${plan.setup.activity}”` });
   return done({ plan, activity: activityWanted(activity, plan), sheet });
 }
-
-export const markOf = ({ setup }: Pick<PlanReading, 'setup'>): 'point' | 'comma' => decimalMarkOf(setup.settings);
 
 /** Whether the sheets letter actions and options by the key of the team: those of an earlier layout do not. */
 export const lettersByTeam = ({ layout }: Pick<PlanReading, 'layout'>): boolean => Number(layout) >= lettersByTeamSince;

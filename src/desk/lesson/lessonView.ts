@@ -1,3 +1,4 @@
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import { proposedSolutes } from '../../lab/lesson/solutes.ts';
 import { layoutVersion } from '../../workbook/layout.ts';
 import { linkProblems } from '../../workbook/linkProblems.ts';
@@ -13,7 +14,6 @@ import { deskWords } from '../words.ts';
 import { activityViews } from './activityViews.ts';
 import { firstSetup } from './firstSetup.ts';
 import { lessonLine } from './lessonLine.ts';
-import { markOf } from './lessonNow.ts';
 import { type LessonInFile, lessonShown, lessonsInUse, sheetsAway } from './lessonsInFile.ts';
 import { planInFile } from './planInFile.ts';
 
@@ -49,7 +49,7 @@ export function lessonView(file: Book, chosen?: string): Outcome<LessonView> {
     built: offer.classes.length > 0,
     setup,
     keys: teams.map(({ key }) => key),
-    decimalMark: markOf(plan.reading),
+    decimalMark: decimalMarkOf(plan.reading.setup.settings),
     problems: [
       ...(book.sheets.some(isOlder) ? [deskWords.olderSheets] : []),
       ...problems,

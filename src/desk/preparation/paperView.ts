@@ -2,11 +2,12 @@ import { shownTo } from '../../lab/bench/shownTo.ts';
 import { exitGivens } from '../../lab/exit/exitStep.ts';
 import { withExitSteps } from '../../lab/exit/withExitSteps.ts';
 import { teamKey } from '../../lab/key/teamKey.ts';
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import { shownWords } from '../../lab/lesson/shownWords.ts';
 import { wholeCautions } from '../../lab/lesson/wholeCautions.ts';
 import { stepUnit } from '../../workbook/stepUnit.ts';
 import type { Book } from '../file/book.ts';
-import { lessonNow, lettersByTeam, markOf } from '../lesson/lessonNow.ts';
+import { lessonNow, lettersByTeam } from '../lesson/lessonNow.ts';
 import { done, type Outcome } from '../outcome.ts';
 import type { PaperView } from '../views.ts';
 
@@ -20,7 +21,7 @@ export function paperView(book: Book): Outcome<PaperView> {
   const byTeam = lettersByTeam(plan);
   return done({
     date: book.today,
-    decimalMark: markOf(plan),
+    decimalMark: decimalMarkOf(settings),
     activity: activity.title,
     aim: activity.aim,
     teams: plan.teams.map((team) => {
@@ -37,7 +38,7 @@ export function paperView(book: Book): Outcome<PaperView> {
               ? wholeCautions({
                   substance: step.substance,
                   givens: team.givens,
-                  decimalMark: markOf(plan),
+                  decimalMark: decimalMarkOf(settings),
                   studentsDilute: settings['concentrated reagents'] === 'students',
                 })
               : shownWords(

@@ -1,4 +1,5 @@
 import { cautionLanguageOf } from '../../lab/lesson/cautionPiecesIn.ts';
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import { periodPlans } from '../../lab/lesson/periodPlan.ts';
 import { isPractice, isTeam } from '../../lab/lesson/practice.ts';
 import type { TeamPlan } from '../../lab/lesson/setup.ts';
@@ -11,7 +12,7 @@ import { cellText } from '../../workbook/cellText.ts';
 import { prepareCells } from '../../workbook/layout.ts';
 import type { Book } from '../file/book.ts';
 import { cellsOf, sheetInUse } from '../file/sheets.ts';
-import { lessonNow, markOf } from '../lesson/lessonNow.ts';
+import { lessonNow } from '../lesson/lessonNow.ts';
 import { done, type Outcome } from '../outcome.ts';
 import type { PreparationView } from '../views.ts';
 
@@ -23,7 +24,7 @@ export function preparationView(book: Book): Outcome<PreparationView> {
   const { settings, shelf } = plan.setup;
   const dayOf = (teams: readonly TeamPlan[]) => dayPreparation({ activity, teams, shelf, settings });
   const day = dayOf(plan.teams.filter(isTeam));
-  const mark = markOf(plan);
+  const mark = decimalMarkOf(settings);
   const practice = plan.teams.filter(isPractice);
   const rows = [
     ...preparationRows(day, mark),

@@ -19,12 +19,10 @@ const compared = 12;
 /** How far from the number that it starts from a molarity lies, as shares of it. */
 const reach = { 'stock volume': { least: 0.15, most: 0.6 }, other: { least: 0.5, most: 1 } } as const;
 
-const markOf = ({ settings }: ExitLesson): 'point' | 'comma' => decimalMarkOf(settings);
-
 /** Numbers of a given of the team in the unit of its column; undefined where it cannot be read. */
 function numberOf(name: string | undefined, kind: 'concentration' | 'volume', team: TeamPlan, around: ExitLesson) {
   if (name === undefined) return undefined;
-  const read = readQuantity(team.givens[name], kind, name, { decimalMark: markOf(around) });
+  const read = readQuantity(team.givens[name], kind, name, { decimalMark: decimalMarkOf(around.settings) });
   return read.ok ? { value: read.value.value, figures: read.value.figures } : undefined;
 }
 
@@ -108,7 +106,7 @@ function drawn(
     const volume = pick(volumes, random);
     if (molarity === undefined || volume === undefined) return undefined;
     const numbers = {
-      [exitMolarity(seat)]: withDecimalMark(molarity[1], markOf(around)),
+      [exitMolarity(seat)]: withDecimalMark(molarity[1], decimalMarkOf(around.settings)),
       [exitVolume(seat)]: String(volume),
     };
     if (taken.includes(JSON.stringify(Object.values(numbers)))) continue;

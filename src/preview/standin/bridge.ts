@@ -14,7 +14,6 @@ export function passed(value: unknown, place = 'value'): unknown {
     return new HostException(`Failed due to illegal value in property: ${place}${steps.join('')} (${what}).`);
   };
   const part = (step: string | number, item: unknown): unknown => {
-    if (typeof item === 'string') return item;
     path.push(step);
     const copy = copied(item);
     path.pop();

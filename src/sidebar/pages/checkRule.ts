@@ -1,4 +1,5 @@
 import { sizeFigure } from '../../lab/key/checkFigure.ts';
+import { withDecimalMark } from '../../measurement/withDecimalMark.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
 
@@ -8,7 +9,7 @@ const powers = [-4, -3, -2, -1, 0, 1, 2, 3];
 /** How to check a result without its answer: a small table to read off and one sum to do in the head. */
 export function checkRule(decimalMark: 'point' | 'comma'): HTMLElement {
   const words = texts.pages.paper;
-  const written = (number: string) => (decimalMark === 'comma' ? number.replace('.', ',') : number);
+  const written = (number: string) => withDecimalMark(number, decimalMark);
   const like = (power: number) => written(power < 0 ? (2 * 10 ** power).toFixed(-power) : String(2 * 10 ** power));
   return element(
     'div',

@@ -1,3 +1,4 @@
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import { fold } from '../page/fold.ts';
 import { texts } from '../texts.ts';
 import type { PlanEditor } from './planEditor.ts';
@@ -56,7 +57,7 @@ export function checksPart(editor: PlanEditor, fields: PlanFields): HTMLElement 
         figures: now.figures,
         help: now['highest help level'],
         allowance: numberPart(now['allowance for technique']),
-        mark: now['decimal mark'] === 'comma' ? plan.decimalMarks.comma : plan.decimalMarks.point,
+        mark: plan.decimalMarks[decimalMarkOf(now)],
       }),
     );
   });

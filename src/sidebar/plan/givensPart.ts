@@ -1,10 +1,10 @@
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import { readSizes } from '../arithmetic/readSizes.ts';
 import { element } from '../page/element.ts';
 import { texts } from '../texts.ts';
 import { ionPart } from './ionPart.ts';
 import type { PlanEditor } from './planEditor.ts';
 import type { PlanFields } from './planFields.ts';
-import { markOf } from './readPlan.ts';
 import { soluteFields } from './soluteFields.ts';
 
 /** What an activity asks for: the substance, and the numbers that all teams' own start from. */
@@ -21,7 +21,7 @@ export function givensPart(editor: PlanEditor, fields: PlanFields): GivensPart {
   const substance = element('div', {});
   const numbers = element('div', {});
   const offShelf = (size: number): string => {
-    const mark = markOf(editor.draft);
+    const mark = decimalMarkOf(editor.draft.settings);
     const shelf = readSizes(editor.draft.flasks, mark);
     if (!('sizes' in shelf) || shelf.sizes.length === 0 || shelf.sizes.includes(size)) return '';
     return texts.plan.notOnShelf({ size: String(size), sizes: `${shelf.sizes.join(', ')} mL` });

@@ -1,3 +1,4 @@
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import type { SettingName } from '../../lab/lesson/setup.ts';
 import { checkbox } from '../page/checkbox.ts';
 import { choice, type Option } from '../page/choice.ts';
@@ -5,7 +6,6 @@ import { element } from '../page/element.ts';
 import { type Field, field } from '../page/field.ts';
 import { numberField } from './numberField.ts';
 import type { PlanEditor } from './planEditor.ts';
-import { markOf } from './readPlan.ts';
 
 interface TextParts {
   readonly label: string;
@@ -50,7 +50,7 @@ export function planFields(editor: PlanEditor): PlanFields {
       return made.root;
     },
     number(name, parts, typed) {
-      const made = numberField({ id: idOf(name), ...parts, mark: () => markOf(editor.draft), typed });
+      const made = numberField({ id: idOf(name), ...parts, mark: () => decimalMarkOf(editor.draft.settings), typed });
       editor.fields.set(name, made);
       return made.root;
     },

@@ -3,7 +3,6 @@ import type { ActivityView } from '../../desk/views.ts';
 import { errorText } from '../../errors/errorText.ts';
 import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import type { ClassSetup, Setup } from '../../lab/lesson/setup.ts';
-import type { DecimalMark } from '../arithmetic/pointNumbers.ts';
 import { readField } from '../arithmetic/readField.ts';
 import { readSizes } from '../arithmetic/readSizes.ts';
 import { texts } from '../texts.ts';
@@ -17,8 +16,6 @@ export interface FieldProblem {
   readonly message: string;
 }
 
-export const markOf = (draft: PlanDraft): DecimalMark => decimalMarkOf(draft.settings);
-
 /** Number part of a setting such as `2 %` or `0.01 g`. */
 export const numberPart = (setting: string): string => setting.replace(/\s*(%|g)\s*$/, '');
 
@@ -27,7 +24,7 @@ export function readPlan(
   draft: PlanDraft,
   activity: ActivityView | undefined,
 ): { readonly setup: Setup } | { readonly problems: readonly FieldProblem[] } {
-  const mark = markOf(draft);
+  const mark = decimalMarkOf(draft.settings);
   const problems: FieldProblem[] = [];
   const note = (field: string, message: string) => {
     problems.push({ field, message });

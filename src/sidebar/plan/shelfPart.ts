@@ -1,9 +1,9 @@
+import { decimalMarkOf } from '../../lab/lesson/lessonSettings.ts';
 import { element } from '../page/element.ts';
 import { fold } from '../page/fold.ts';
 import { texts } from '../texts.ts';
 import type { PlanEditor } from './planEditor.ts';
 import { type PlanFields, plainOptions } from './planFields.ts';
-import { markOf } from './readPlan.ts';
 
 /** The glassware and the balance that teams' numbers are chosen for. */
 export function shelfPart(
@@ -12,7 +12,7 @@ export function shelfPart(
 ): HTMLElement {
   const { plan } = texts;
   const { draft } = editor;
-  const hint = markOf(draft) === 'comma' ? plan.sizesHintComma : plan.sizesHint;
+  const hint = decimalMarkOf(draft.settings) === 'comma' ? plan.sizesHintComma : plan.sizesHint;
   const made = fold(
     plan.shelf,
     element('p', { class: 'hint' }, plan.shelfHint),
