@@ -114,6 +114,9 @@ export function callsOf(host: StandIn): readonly string[] {
   return calls;
 }
 
+/** What the host says where it is too busy. */
+const failure = 'Service Spreadsheets failed while accessing document.';
+
 export interface Failure {
   /** Calls so far, of every kind. */
   readonly calls: () => number;
@@ -129,10 +132,27 @@ export function failAtCall(host: StandIn, number: number, isGone = false): Failu
   let calls = 0;
   const stop = watch(host, () => {
     calls += 1;
-    if (calls === number || (isGone && calls > number))
-      throw new Error('Service Spreadsheets failed while accessing document.');
+    if (calls === number || (isGone && calls > number)) throw new Error(failure);
   });
   return { calls: () => calls, stop };
+}
+
+/**
+ * From now on the host fails at its `number`-th call that reaches it, once or from there on; tells whether it came so far.
+ */
+export function failWhereAsked(host: StandIn, number: number, isGone: boolean): { readonly stop: () => boolean } {
+  let asked = 0;
+  const stop = watch(host, (name) => {
+    if (asksNothing(name)) return;
+    asked += 1;
+    if (asked === number || (isGone && asked > number)) throw new Error(failure);
+  });
+  return {
+    stop: () => {
+      stop();
+      return asked >= number;
+    },
+  };
 }
 
 /** From now on the host fails once, at the call behind the first one of this name. */
@@ -142,7 +162,7 @@ export function failBehind(host: StandIn, called: string): void {
   watch(host, (name) => {
     if (isNext && !hasFailed) {
       hasFailed = true;
-      throw new Error('Service Spreadsheets failed while accessing document.');
+      throw new Error(failure);
     }
     isNext = name === called;
   });

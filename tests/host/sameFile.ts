@@ -1,0 +1,38 @@
+import type { DeskCall } from '../../src/desk/acts.ts';
+import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
+import { workbookText } from './cells.ts';
+
+/** Sheets by their places in the file: which number the host gives a sheet hangs on those that were there before. */
+function byPlaces(host: StandIn, text: string): string {
+  const ids = host.book.sheets.map(({ id }) => String(id)).filter((id) => id.length > 3);
+  const places = new Map(ids.map((id, index) => [id, `sheet ${index}`]));
+  return ids.length === 0
+    ? text
+    : text.replace(new RegExp(`\\b(${ids.join('|')})\\b`, 'g'), (id) => places.get(id) ?? id);
+}
+/**
+ * Apart from what is in view, so that a Record which was just made stays in sight, from the moment in dated names, and from
+ * the colour of a line that was kept free for a late team.
+ */
+const alike = (host: StandIn): string =>
+  byPlaces(host, workbookText(host))
+    .replace(/kept \d{4}-\d\d-\d\d \d\d\.\d\d/g, 'kept')
+    .replace(/"color":"#[0-9a-f]{6}",/g, '')
+    .replace(/"hidden":(true|false)(?=.*"name":"Record")/g, '');
+/** The first line in which a file is another than wanted, from a little before the letter. */
+export const firstDifference = (one: string, wanted: string): string => {
+  const lines = wanted.split('\n');
+  const found = one.split('\n');
+  const index = lines.findIndex((line, place) => line !== found[place]);
+  const [line = '', other = ''] = [found[index], lines[index]];
+  let from = 0;
+  while (from < line.length && line[from] === other[from]) from += 1;
+  return [line, other].map((text) => `line ${index}: ${text.slice(Math.max(0, from - 60), from + 100)}`).join(' | ');
+};
+
+/** The same behind an action: a file that is emptied begins a lesson, whose number of that day hangs on how often. */
+export const alikeBehind = (name: DeskCall, host: StandIn): string =>
+  name === 'emptyCopy' ? alike(host).replace(/(\d{4}-\d\d-\d\d)\.\d+/g, '$1') : alike(host);
+
+/** Whoever has not heard that a practice, a second lesson of the day or a key is there gets another by pressing again. */
+export const makesAnother = (name: DeskCall): boolean => /addPractice|nextLesson|writeKeySheet/.test(name);
