@@ -1,12 +1,16 @@
-import { defineConfig } from 'vitest/config';
+import { configDefaults, defineConfig } from 'vitest/config';
 import { LongestFirst } from './tests/longestFirst.ts';
 
 // No clock decides a test: these limits only end one that hangs, on a machine where others work beside it too.
-const patience = process.env.LABROW_DEEP === '1' ? 1_800_000 : 120_000;
+const isDeep = process.env.LABROW_DEEP === '1';
+const patience = isDeep ? 1_800_000 : 120_000;
+/** Lives of weeks in a browser: `npm test` lives the same ones on paper (`tests/desk/threeWeeks.test.ts`). */
+const longLives = ['tests/journey/threeWeeks.browser.test.ts'];
 
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
+    exclude: [...configDefaults.exclude, ...(isDeep ? [] : longLives)],
     globalSetup: ['tests/globalSetup.ts'],
     setupFiles: ['tests/setup.ts'],
     sequence: { sequencer: LongestFirst },

@@ -79,7 +79,7 @@ describe.each(Object.keys(works))('while %s', (work) => {
       const whole = open({ saved, clock });
       const changes = changesOf(whole);
       works[work]?.(whole);
-      const each = Math.max(1, Math.floor(changes.length / cases({ short: 3, deep: Number.POSITIVE_INFINITY })));
+      const each = Math.max(1, Math.floor(changes.length / cases({ short: 2, deep: Number.POSITIVE_INFINITY })));
       const places = changes.map(({ place }) => place).filter((_, index) => index % each === deed.length % each);
       expect(places.length).toBeGreaterThan(1);
       const odd: string[] = [];

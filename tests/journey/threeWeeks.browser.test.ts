@@ -6,15 +6,12 @@ import { texts } from '../../src/sidebar/texts.ts';
 import { classColumns as at, classRows } from '../../src/workbook/layout.ts';
 import { browserPages } from '../browser/browserPages.ts';
 import { unfoldAll } from '../browser/unfoldAll.ts';
-import { cases } from '../depth.ts';
 import { type Place, WeeksInPreview } from './weeksInPreview.ts';
 
-/** Two classes and one course in `npm test`; four classes, two courses and five lessons in `npm run deep`. */
-const isWhole = cases({ short: 0, deep: 1 }) > 0;
 /** An invented school: nobody of these names exists. */
 const school = 'Willow Ford School (invented)';
 const [ash, elm, oak, yew] = ['Ash class', 'Elm class', 'Oak class', 'Yew class'] as const;
-const classes: readonly string[] = isWhole ? [ash, elm, oak, yew] : [ash, elm];
+const classes: readonly string[] = [ash, elm, oak, yew];
 const teams = [
   ['Otter', 'Heron'],
   ['Newt', 'Teal'],
@@ -185,7 +182,7 @@ async function secondWeek(): Promise<void> {
     classes: [ash],
     inFile: classes,
     change: [texts.plan.solute, bicarbonate ?? ''],
-    ...(isWhole ? { lesson: ash } : {}),
+    lesson: ash,
   });
   restsWithLink(ash, '2026-03-02');
   // People go along with their team.
@@ -259,20 +256,16 @@ async function lateTeam(): Promise<void> {
 }
 
 async function thirdWeek(): Promise<void> {
-  const { gone, back, from } = isWhole
-    ? { gone: [oak, yew], back: '2026-03-03', from: '2026-03-12' }
-    : { gone: [ash], back: '2026-03-02', from: '2026-03-09' };
-  const [name = ''] = gone;
   await weeks.on('17');
-  await weeks.openEarlier(gone, back);
-  restsWithLink(name, from);
+  await weeks.openEarlier([oak, yew], '2026-03-03');
+  restsWithLink(oak, '2026-03-12');
   // What was typed weeks ago is there, and checks itself as it did.
-  for (const team of [1, 2]) await expect.poll(() => weeks.checkOf(place(name, team, 'molar mass'))).toBe('on target');
+  for (const team of [1, 2]) await expect.poll(() => weeks.checkOf(place(oak, team, 'molar mass'))).toBe('on target');
   looksWhole();
-  await weeks.type(0, place(name, 2, 'molar mass'), '12');
-  await expect.poll(() => weeks.checkOf(place(name, 2, 'molar mass'))).toBe('not yet');
-  await weeks.type(1, place(name, 1, 'moles of solute'), '0.06');
-  await expect.poll(() => weeks.checkOf(place(name, 1, 'moles of solute'))).not.toBe('');
+  await weeks.type(0, place(oak, 2, 'molar mass'), '12');
+  await expect.poll(() => weeks.checkOf(place(oak, 2, 'molar mass'))).toBe('not yet');
+  await weeks.type(1, place(oak, 1, 'moles of solute'), '0.06');
+  await expect.poll(() => weeks.checkOf(place(oak, 1, 'moles of solute'))).not.toBe('');
   weeks.later('11:00');
   const record = await weeks.record(1);
   expect(record).toMatch(/Present: 2 of 2 teams/);
@@ -282,13 +275,13 @@ async function thirdWeek(): Promise<void> {
 
 it('three weeks of classes lose nothing, and take at most six presses for a next lesson', async () => {
   await firstWeek();
-  if (isWhole) await otherCourse();
+  await otherCourse();
   await secondWeek();
-  if (isWhole) await changedInTheMiddle();
-  if (isWhole) await tooEarly();
+  await changedInTheMiddle();
+  await tooEarly();
   await thirdWeek();
-  if (isWhole) await lateTeam();
-  expect(new Set(weeks.lessonsBegun).size).toBe(isWhole ? 5 : 2);
+  await lateTeam();
+  expect(new Set(weeks.lessonsBegun).size).toBe(5);
 
   const tabs = await weeks.studentTabs();
   const shared = ['Poll', 'Progress'];
