@@ -44,7 +44,7 @@ const saysDone = (outcome: Outcome<unknown>): boolean =>
  * Goes through an action step by step. In each the host fails at one call, is asked again and fails some calls later, once
  * or from there on, until a press comes through: what one failure leaves, the next one meets.
  */
-function throughFailures(action: Action, { expected, sheets }: Undisturbed, first: number, met: Met): void {
+function throughFailures(action: Action, { expected, sheets, asked }: Undisturbed, first: number, met: Met): void {
   const { name, press } = action;
   const clock = clockOf(action);
   let host = open({ saved: savedAs(action.from ?? 'lesson'), clock });
@@ -61,6 +61,9 @@ function throughFailures(action: Action, { expected, sheets }: Undisturbed, firs
   do {
     const before = host.save();
     for (let place = first; ; place += every) {
+      // Nothing ends a test that never waits: a press that gathers work with each failure would go on for ever.
+      if (place > 2 * asked)
+        throw new Error(`Expected ${name} to come through, received ${met.failed} failures in a row.`);
       const failure = failWhereAsked(host, place, ((place - first) / every) % 2 === 1);
       last = step(host);
       if (!failure.stop()) break;
