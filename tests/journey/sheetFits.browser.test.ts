@@ -1,5 +1,3 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { buildSample } from '../../scripts/buildSample.ts';
@@ -15,6 +13,7 @@ import { classWidths } from '../../src/workbook/classWidths.ts';
 import { classColumns as at, pollColumns, pollRows } from '../../src/workbook/layout.ts';
 import { looks } from '../../src/workbook/looks.ts';
 import { heightOf } from '../../src/workbook/textHeight.ts';
+import { axeFaults } from '../browser/axeFaults.ts';
 import { browserPages } from '../browser/browserPages.ts';
 import { cases, themes } from '../depth.ts';
 import { cell, Preview, tab, type } from './previewWindows.ts';
@@ -177,7 +176,6 @@ describe('the class sheet', () => {
 });
 
 const studentsSee = ['Second period', 'Fourth period', 'Poll', 'Progress'];
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 describe('for everybody', () => {
   it.each(['student', 'teacher'] as const)(
@@ -186,17 +184,6 @@ describe('for everybody', () => {
       // The teacher's own sheets are hidden until one is opened.
       if (seat === 'teacher') for (const one of preview.host.book.sheets) one.hidden = false;
       const page = await preview.window(seat);
-      await page.evaluate(axe);
-      const faults = (): Promise<unknown> =>
-        page.evaluate(async () => {
-          const { axe } = window as unknown as {
-            axe: {
-              run(where: Document, how: unknown): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-            };
-          };
-          const { violations } = await axe.run(document, { preload: false, resultTypes: ['violations'] });
-          return violations.map(({ id, nodes }) => [id, ...nodes.map(({ html }) => html)]);
-        });
       const names = await page.getByRole('tab').allTextContents();
       expect(names.length).toBe(seat === 'teacher' ? preview.host.book.sheets.length : 4);
       // What a student sees is looked through there, and of two classes that are alike one.
@@ -211,7 +198,7 @@ describe('for everybody', () => {
           await page.emulateMedia({ colorScheme: dark ? 'dark' : 'light', reducedMotion: 'reduce' });
           // The page draws its cells anew when it hears of the theme, which a browser tells it before it draws a frame.
           await page.evaluate(() => new Promise(requestAnimationFrame));
-          expect([name, dark, await faults()]).toEqual([name, dark, []]);
+          expect([name, dark, await axeFaults(page)]).toEqual([name, dark, []]);
         }
       }
     },

@@ -1,10 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'esbuild';
 import type { Page } from 'playwright-core';
 import { afterEach, expect } from 'vitest';
 import { sidebarHtml } from '../../scripts/build/sidebar.ts';
+import { axeFaults } from '../browser/axeFaults.ts';
 import { type BrowserPages, browserPages } from '../browser/browserPages.ts';
 import { type FakeAnswer, type FakeAnswers, installFakeHost } from './fakeHost.ts';
 
@@ -120,35 +119,16 @@ export const letGo = (page: Page) =>
     for (const give of (window as unknown as FakeFrame).fake.letGo.splice(0)) give();
   });
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const wcagAndGoodPractice = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 
 /** Every rule that axe knows for WCAG 2.2 AA and good practice; returns what it finds wrong, with where. */
 export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
-  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe);
+  // What happens to lie half under the list of views, which stays at the top, would count as too small to press.
+  await page.evaluate(() => window.scrollTo(0, 0));
   let looking = true;
-  const found = page
-    .evaluate(async () => {
-      // What happens to lie half under the list of views, which stays at the top, would count as too small to press.
-      window.scrollTo(0, 0);
-      const { axe } = window as unknown as {
-        axe: {
-          run(
-            where: Document,
-            options: unknown,
-          ): Promise<{ violations: { id: string; nodes: { html: string; failureSummary: string }[] }[] }>;
-        };
-      };
-      const { violations } = await axe.run(document, {
-        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-        // Of what is in order no list is drawn up, and no other file is asked for its rules: all are in the page.
-        preload: false,
-        resultTypes: ['violations'],
-      });
-      return violations.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.html} ${node.failureSummary}`));
-    })
-    .finally(() => {
-      looking = false;
-    });
+  const found = axeFaults(page, wcagAndGoodPractice).finally(() => {
+    looking = false;
+  });
   // The rules wait for timers of no length, which must pass where time stands still.
   while (looking && standsStill.has(page)) await page.clock.runFor(1);
   return found;

@@ -1,15 +1,13 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type PageBundle, pageBundle } from '../../../src/preview/server/pageBundle.ts';
 import { type PreviewServer, startServer } from '../../../src/preview/server/server.ts';
+import { axeFaults } from '../../browser/axeFaults.ts';
 import { browserPages } from '../../browser/browserPages.ts';
 import { settled } from '../../browser/settled.ts';
 import { themes } from '../../depth.ts';
 import { FakeHost, type FakeSheet } from '../fakeHost.ts';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const lesson: FakeSheet = {
   name: 'Second period',
   rows: 60,
@@ -591,26 +589,15 @@ describe('the page', () => {
     async ({ width, dark }) => {
       const colorScheme = dark ? 'dark' : 'light';
       host.menuLines = [{ title: 'Labrow', items: [{ label: 'Open', run: 'open' }] }];
-      const page = await open('teacher', { viewport: { width, height: 800 }, colorScheme, bypassCSP: true });
-      await page.evaluate(axe);
-      const faults = (): Promise<unknown> =>
-        page.evaluate(async () => {
-          const { axe } = window as unknown as {
-            axe: {
-              run(where: Document, how: unknown): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
-            };
-          };
-          const { violations } = await axe.run(document, { preload: false, resultTypes: ['violations'] });
-          return violations.map(({ id, nodes }) => [id, ...nodes.map(({ html }) => html)]);
-        });
-      expect(await faults()).toEqual([]);
+      const page = await open('teacher', { viewport: { width, height: 800 }, colorScheme });
+      expect(await axeFaults(page)).toEqual([]);
       await page.click('[data-cell=A5]');
-      expect(await faults()).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
       await page.click('[data-cell=B9]');
       await page.keyboard.type('=MOLES(');
-      expect(await faults()).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
       await press(page, 'Escape', 'Shift+F10');
-      expect(await faults()).toEqual([]);
+      expect(await axeFaults(page)).toEqual([]);
       await page.keyboard.press('Escape');
       // A guarded cell fills the line under the field, a wide sheet its frame.
       await page.click('[data-cell=A2]');
