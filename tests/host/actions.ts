@@ -9,6 +9,7 @@ import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { answerOf, buildSetup, call, finish, open, run, stepRow, typeIn } from './bench.ts';
 import { sheetState } from './cells.ts';
+import { callsOf } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 export const sheet = 'Fern class';
@@ -155,6 +156,14 @@ export const emptying: Action = {
   ...build('emptyCopy', { fileName: 'Workbook', keepHints: true, removeOthers: false }),
   from: 'a copy to give on',
 };
+
+/** Lets an action run through where nothing fails. */
+export function undisturbed(action: Action): { readonly host: StandIn; readonly calls: readonly string[] } {
+  const host = open({ saved: savedAs(action.from ?? 'lesson'), clock: clockOf(action) });
+  const calls = callsOf(host);
+  answerOf(goOn(host, action.press(host)));
+  return { host, calls };
+}
 
 export const clockOf = ({ from }: Action) => day(from === 'a lesson put away' ? 4 : 2);
 /** Said by a second press of what is all there already. */

@@ -3,26 +3,21 @@ import type { Outcome } from '../../src/desk/outcome.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { cases, seed } from '../depth.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
-import { type Action, actions, clockOf, goOn, isUnderWay, savedAs, standsAlready } from './actions.ts';
+import { type Action, actions, clockOf, goOn, isUnderWay, savedAs, standsAlready, undisturbed } from './actions.ts';
 import { answerOf, call, open } from './bench.ts';
 import { checksDirect } from './checksDirect.ts';
-import { asksNothing, callsOf, failWhereAsked } from './hostFailure.ts';
-import { alikeBehind, firstDifference, makesAnother } from './sameFile.ts';
+import { asksNothing, failWhereAsked } from './hostFailure.ts';
+import { alikeBehind, differenceBehind, makesAnother } from './sameFile.ts';
 
-/** The host fails at one call in so many; a build, which asks it for hundreds, is gone through in longer steps at first. */
-const everyOf = ({ isLong }: Action): number => (isLong ? cases({ short: 12, deep: 3 }) : 3);
-
-/** An action as it ends where nothing fails. */
-interface Undisturbed {
+/** Where an action ends when nothing fails. */
+interface End {
   readonly expected: string;
   readonly sheets: string;
   /** How many of its calls reach the host. */
   readonly asked: number;
 }
-function undisturbed(action: Action): Undisturbed {
-  const host = open({ saved: savedAs(action.from ?? 'lesson'), clock: clockOf(action) });
-  const calls = callsOf(host);
-  answerOf(goOn(host, action.press(host)));
+function endOf(action: Action): End {
+  const { host, calls } = undisturbed(action);
   return {
     expected: alikeBehind(action.name, host),
     sheets: sheetsOf(host),
@@ -31,8 +26,13 @@ function undisturbed(action: Action): Undisturbed {
 }
 const sheetsOf = (host: StandIn): string => host.book.sheets.map(({ name }) => name).join('\n');
 
+/** The first call of each step at which the host fails, and after how many more it fails again. */
+interface Places {
+  readonly first: number;
+  readonly every: number;
+}
 interface Met {
-  failed: number;
+  readonly failed: number;
   readonly odd: string[];
 }
 
@@ -44,31 +44,29 @@ const saysDone = (outcome: Outcome<unknown>): boolean =>
  * Goes through an action step by step. In each the host fails at one call, is asked again and fails some calls later, once
  * or from there on, until a press comes through: what one failure leaves, the next one meets.
  */
-function throughFailures(action: Action, { expected, sheets, asked }: Undisturbed, first: number, met: Met): void {
+function throughFailures(action: Action, { expected, sheets, asked }: End, { first, every }: Places): Met {
   const { name, press } = action;
   const clock = clockOf(action);
+  const odd: string[] = [];
+  let failed = 0;
   let host = open({ saved: savedAs(action.from ?? 'lesson'), clock });
   const compare = (where: string) => {
-    // A stop may leave another sheet in view than the whole way does, and what is in view is not hidden.
-    const inView = host.book.sheets.find(({ id }) => id === host.view('teacher').activeSheet)?.name ?? '';
-    const isHidden = new RegExp(`"hidden":(true|false),(?=.*"name":"${inView}")`, 'g');
-    const [found, wanted] = [alikeBehind(name, host), expected].map((text) => text.replace(isHidden, ''));
-    if (found !== wanted) met.odd.push(`${where}: ${firstDifference(found ?? '', wanted ?? '')}`);
+    const difference = differenceBehind(name, host, expected);
+    if (difference !== undefined) odd.push(`${where}: ${difference}`);
   };
-  const every = everyOf(action);
   let step: (on: StandIn) => Outcome<unknown> = press;
   let last: Outcome<unknown>;
   do {
     const before = host.save();
     for (let place = first; ; place += every) {
       // Nothing ends a test that never waits: a press that gathers work with each failure would go on for ever.
-      if (place > 2 * asked)
-        throw new Error(`Expected ${name} to come through, received ${met.failed} failures in a row.`);
+      if (place > 2 * asked) throw new Error(`Expected ${name} to come through, received ${failed} failures in a row.`);
       const failure = failWhereAsked(host, place, ((place - first) / every) % 2 === 1);
       last = step(host);
-      if (!failure.stop()) break;
-      met.failed += 1;
-      if (!last.ok && !wellSaid.test(last.problem.message)) met.odd.push(`call ${place}: ${last.problem.message}`);
+      failure.stop();
+      if (failure.calls() < place) break;
+      failed += 1;
+      if (!last.ok && !wellSaid.test(last.problem.message)) odd.push(`call ${place}: ${last.problem.message}`);
       const isThere =
         !last.ok && makesAnother(name) && sheetsOf(host) === sheets && alikeBehind(name, host) === expected;
       if (!last.ok && !isThere) continue;
@@ -77,11 +75,12 @@ function throughFailures(action: Action, { expected, sheets, asked }: Undisturbe
       compare(`call ${place}, said to be done`);
       host = open({ saved: before, clock });
     }
-    if (!last.ok && !saysDone(last)) met.odd.push(`after ${met.failed} failures: ${last.problem.message}`);
+    if (!last.ok && !saysDone(last)) odd.push(`after ${failed} failures: ${last.problem.message}`);
     step = (on) => call(on, 'continueBuild');
   } while (isUnderWay(last));
-  compare(`after ${met.failed} failures`);
-  met.odd.push(...checksDirect(host).odd);
+  compare(`after ${failed} failures`);
+  odd.push(...checksDirect(host).odd);
+  return { failed, odd };
 }
 
 describe('every action, with the host failing again and again, each time a little later', () => {
@@ -89,15 +88,21 @@ describe('every action, with the host failing again and again, each time a littl
   it.each(actions.map((action) => ({ from: 'lesson' as const, ...action })))(
     '$name, from $from, says so each time, and ends with the file that it makes undisturbed',
     (action) => {
-      const whole = undisturbed(action);
-      const met: Met = { failed: 0, odd: [] };
-      const every = everyOf(action);
+      const end = endOf(action);
+      const third = Math.floor(end.asked / 3);
+      const wanted = cases({ short: action.isLong ? Math.floor(end.asked / 12) : third, deep: third });
+      const every = Math.floor(end.asked / wanted);
+      const odd: string[] = [];
+      let failed = 0;
       // Where a press goes on from what the last one left, it is soon done: then the calls between are tried as well.
-      for (let round = 0; round < every && met.failed < Math.floor(whole.asked / every); round += 1)
-        throughFailures(action, whole, 1 + ((seed + action.name.length + round) % every), met);
-      console.log(`${action.name}: ${met.failed} failures, ${whole.asked} calls reach the host, ${met.odd.length} odd`);
-      expect(met.odd).toEqual([]);
-      expect(met.failed).toBeGreaterThanOrEqual(Math.floor(whole.asked / every));
+      for (let round = 0; round < every && failed < wanted; round += 1) {
+        const met = throughFailures(action, end, { first: 1 + ((seed + action.name.length + round) % every), every });
+        failed += met.failed;
+        odd.push(...met.odd);
+      }
+      console.log(`${action.name}: ${failed} failures, ${end.asked} calls reach the host, ${odd.length} odd`);
+      expect(odd).toEqual([]);
+      expect(failed).toBeGreaterThanOrEqual(wanted);
     },
     1_800_000,
   );

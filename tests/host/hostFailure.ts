@@ -114,11 +114,8 @@ export function callsOf(host: StandIn): readonly string[] {
   return calls;
 }
 
-/** What the host says where it is too busy. */
-const failure = 'Service Spreadsheets failed while accessing document.';
-
 export interface Failure {
-  /** Calls so far, of every kind. */
+  /** Calls so far, of those that count. */
   readonly calls: () => number;
   /** Lets go on from here without failing. */
   readonly stop: () => void;
@@ -128,32 +125,27 @@ export interface Failure {
  * From now on the host fails at its `number`-th call, once, as it does when it is too busy; reading counts as well. Or at
  * all calls from there on, as where the script was ended: then nothing of it can put anything right.
  */
-export function failAtCall(host: StandIn, number: number, isGone = false): Failure {
+export const failAtCall = (host: StandIn, number: number, isGone = false): Failure =>
+  failAt(host, { number, isGone, counts: () => true });
+
+/** The same among the calls that reach the host. */
+export const failWhereAsked = (host: StandIn, number: number, isGone: boolean): Failure =>
+  failAt(host, { number, isGone, counts: (name) => !asksNothing(name) });
+
+function failAt(
+  host: StandIn,
+  { number, isGone, counts }: { number: number; isGone: boolean; counts: (name: string) => boolean },
+): Failure {
   let calls = 0;
-  const stop = watch(host, () => {
+  const stop = watch(host, (name) => {
+    if (!counts(name)) return;
     calls += 1;
-    if (calls === number || (isGone && calls > number)) throw new Error(failure);
+    if (calls === number || (isGone && calls > number)) throw tooBusy();
   });
   return { calls: () => calls, stop };
 }
 
-/**
- * From now on the host fails at its `number`-th call that reaches it, once or from there on; tells whether it came so far.
- */
-export function failWhereAsked(host: StandIn, number: number, isGone: boolean): { readonly stop: () => boolean } {
-  let asked = 0;
-  const stop = watch(host, (name) => {
-    if (asksNothing(name)) return;
-    asked += 1;
-    if (asked === number || (isGone && asked > number)) throw new Error(failure);
-  });
-  return {
-    stop: () => {
-      stop();
-      return asked >= number;
-    },
-  };
-}
+const tooBusy = (): Error => new Error('Service Spreadsheets failed while accessing document.');
 
 /** From now on the host fails once, at the call behind the first one of this name. */
 export function failBehind(host: StandIn, called: string): void {
@@ -162,7 +154,7 @@ export function failBehind(host: StandIn, called: string): void {
   watch(host, (name) => {
     if (isNext && !hasFailed) {
       hasFailed = true;
-      throw new Error(failure);
+      throw tooBusy();
     }
     isNext = name === called;
   });

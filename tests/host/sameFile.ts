@@ -15,10 +15,15 @@ function byPlaces(host: StandIn, text: string): string {
  * the colour of a line that was kept free for a late team.
  */
 const alike = (host: StandIn): string =>
-  byPlaces(host, workbookText(host))
+  hiddenOrNot(byPlaces(host, workbookText(host)), 'Record')
     .replace(/kept \d{4}-\d\d-\d\d \d\d\.\d\d/g, 'kept')
-    .replace(/"color":"#[0-9a-f]{6}",/g, '')
-    .replace(/"hidden":(true|false)(?=.*"name":"Record")/g, '');
+    .replace(/"color":"#[0-9a-f]{6}",/g, '');
+
+/** The text of a file without whether a sheet is hidden: one that is in view stays in sight. */
+const hiddenOrNot = (text: string, sheet: string): string =>
+  text.replace(new RegExp(`"hidden":(true|false),(?=.*"name":${literally(JSON.stringify(sheet))})`, 'g'), '');
+const literally = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+
 /** The first line in which a file is another than wanted, from a little before the letter. */
 export const firstDifference = (one: string, wanted: string): string => {
   const lines = wanted.split('\n');
@@ -33,6 +38,14 @@ export const firstDifference = (one: string, wanted: string): string => {
 /** The same behind an action: a file that is emptied begins a lesson, whose number of that day hangs on how often. */
 export const alikeBehind = (name: DeskCall, host: StandIn): string =>
   name === 'emptyCopy' ? alike(host).replace(/(\d{4}-\d\d-\d\d)\.\d+/g, '$1') : alike(host);
+
+/** The first difference behind an action, apart from whether the sheet that a stop left in view is hidden. */
+export function differenceBehind(name: DeskCall, host: StandIn, expected: string): string | undefined {
+  const { activeSheet } = host.view('teacher');
+  const inView = host.book.sheets.find(({ id }) => id === activeSheet)?.name ?? '';
+  const [found, wanted] = [hiddenOrNot(alikeBehind(name, host), inView), hiddenOrNot(expected, inView)];
+  return found === wanted ? undefined : firstDifference(found, wanted);
+}
 
 /** Whoever has not heard that a practice, a second lesson of the day or a key is there gets another by pressing again. */
 export const makesAnother = (name: DeskCall): boolean => /addPractice|nextLesson|writeKeySheet/.test(name);

@@ -6,10 +6,10 @@ import type { SheetState } from '../../src/preview/standin/sheetState.ts';
 import { classColumns as at, planColumns } from '../../src/workbook/layout.ts';
 import { cases, seed } from '../depth.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
-import { type Action, actions, clockOf, goOn, savedAs, sheet, standsAlready } from './actions.ts';
+import { type Action, actions, clockOf, goOn, savedAs, sheet, standsAlready, undisturbed } from './actions.ts';
 import { open } from './bench.ts';
 import { checksDirect } from './checksDirect.ts';
-import { actAtCall, asksNothing, callsOf } from './hostFailure.ts';
+import { actAtCall, asksNothing } from './hostFailure.ts';
 
 const textAt = (host: StandIn, where: SheetState, row: number, column: number): string =>
   String(host.book.value(where, row, column));
@@ -120,12 +120,6 @@ const kinds = Object.keys(deeds);
 
 /** No action has fewer: the short form need not let one run through to count them. */
 const fewestCalls = 62;
-function callsIn(action: Action, saved: string): readonly string[] {
-  const host = open({ saved, clock: clockOf(action) });
-  const calls = callsOf(host);
-  goOn(host, action.press(host));
-  return calls;
-}
 
 describe('every action, with somebody typing at a call of its', () => {
   it.each(actions.map((action, index) => ({ ...action, index })))(
@@ -137,7 +131,7 @@ describe('every action, with somebody typing at a call of its', () => {
       if (count === 0) return;
       const saved = savedAs(from);
       const clock = clockOf(action);
-      const calls = count === 1 ? [] : callsIn(action, saved);
+      const calls = count === 1 ? [] : undisturbed(action).calls;
       const all = count === 1 ? fewestCalls : calls.length;
       const every = Math.max(1, Math.floor(all / count));
       const odd: string[] = [];
