@@ -4,13 +4,19 @@ import { LongestFirst } from './tests/longestFirst.ts';
 // No clock decides a test: these limits only end one that hangs, on a machine where others work beside it too.
 const isDeep = process.env.LABROW_DEEP === '1';
 const patience = isDeep ? 1_800_000 : 120_000;
-/** Lives of weeks in a browser: `npm test` lives the same ones on paper (`tests/desk/threeWeeks.test.ts`). */
-const longLives = ['tests/journey/threeWeeks.browser.test.ts'];
+/** What `npm run deep` runs alone, since `npm test` asks the same in another way. */
+const inDeepAlone = [
+  // Lives of weeks in a browser, lived on paper in `tests/desk/threeWeeks.test.ts`.
+  'tests/journey/threeWeeks.browser.test.ts',
+  // Stops and failures one at a time, which come one behind the other in `tests/host/failsAgain.test.ts`.
+  'tests/host/interrupted.test.ts',
+  'tests/host/lessonStopped.test.ts',
+];
 
 export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
-    exclude: [...configDefaults.exclude, ...(isDeep ? [] : longLives)],
+    exclude: [...configDefaults.exclude, ...(isDeep ? [] : inDeepAlone)],
     globalSetup: ['tests/globalSetup.ts'],
     setupFiles: ['tests/setup.ts'],
     sequence: { sequencer: LongestFirst },

@@ -81,7 +81,7 @@ export interface Action {
   readonly from?: keyof typeof files;
   /** A press; what is under way is left where it is, for the next step. */
   readonly press: (host: StandIn) => Outcome<unknown>;
-  /** Asks the host hundreds of times: the short form tries fewer of its calls. */
+  /** Asks the host hundreds of times. */
   readonly isLong?: true;
   /** Whether the places at which such an action has once been left half done are tried alone in the short form. */
   readonly atDelicate?: true;
