@@ -122,7 +122,7 @@ const kinds = Object.keys(deeds);
 const fewestCalls = 62;
 
 const everyCall = cases({ short: 0, deep: Number.POSITIVE_INFINITY });
-/** The short form tries one call of two small actions in three. */
+/** The short form tries one call each of two thirds of the small actions. */
 const tried = actions
   .map((action, index) => ({ ...action, index }))
   .filter(({ isLong = false, index }) => everyCall > 0 || (!isLong && (index + seed) % 3 > 0));
