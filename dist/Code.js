@@ -3565,7 +3565,7 @@ function fillQuantity(quantity2, cells, preparation = {}) {
 	let ions;
 	for (const argument of quantity2.takes) {
 		const cell = cells[argument.name];
-		if (argument.kind !== "formula" && argument.kind !== "ion" && argument.name in ready) continue;
+		if (argument.name in ready) continue;
 		if (isBlank(cell)) {
 			if (argument.optional) continue;
 			return failure({
@@ -5898,17 +5898,15 @@ function bareStep(id) {
 }
 
 var kinds = { g: "mass", mL: "volume", mol: "amount", "mol/L": "concentration", "g/mL": "density" };
-function unitKind(unit) {
-	const kind = kinds[unit];
-	if (kind === void 0) throw new Error(`No reading is asked for in “${unit}”.`);
-	return kind;
-}
+function unitKind(unit) { return kinds[unit]; }
+var givenKinds = new Map([...Object.entries(kinds), ["%", "percent"]]);
+function givenKind(unit) { return givenKinds.get(unit); }
 
 function exactly(value) { return { low: value, middle: value, high: value }; }
 function givenNumber(name, { activity, givens, decimalMark }) {
 	const given = activity.givens.find((one) => one.name === name);
-	if (given === void 0 || given.unit === "") return [];
-	const kind = given.unit === "%" ? "percent" : unitKind(given.unit);
+	const kind = given && givenKind(given.unit);
+	if (given === void 0 || kind === void 0) return [];
 	const read = readQuantity(givens[given.name], kind, given.name, { decimalMark });
 	return read.ok ? [read.value.value] : [];
 }
@@ -6005,16 +6003,14 @@ function isSound({ status }) { return status === "on target" || status === "clos
 
 function workedFrom(row) { return row.value === void 0 ? [] : isSound(row) ? [...new Set([row.value, ...row.unrounded])] : [row.value]; }
 
-function someOf(items) {
-	const chosen2 = [[]];
-	for (const item of items) {
-		for (const some of chosen2.slice()) chosen2.push([...some, item]);
-	}
+function someOf(rows) {
+	let chosen2 = [[]];
+	for (const ways of rows) chosen2 = [...chosen2, ...ways.flatMap((way) => chosen2.map((some) => [...some, way]))];
 	return chosen2.slice(1);
 }
 function carriedRows({ quantity, buildsOn }, { rowOf }) {
 	const isGiven = (name) => quantities[quantity].takes.some((argument) => argument.name === name);
-	const held = Object.keys(buildsOn).flatMap((name) => {
+	const held = Object.keys(buildsOn).map((name) => {
 		const row = rowOf(buildsOn[name] ?? "");
 		if (row?.value === void 0) return [];
 		const isRight = row.status === "on target";

@@ -211,6 +211,12 @@ const lessons: readonly Activity[] = [
     [molesStep(solid), massStep(solid)],
     [formula, stock, flask, purity, { name: 'recovery', unit: '%', about: '' }],
   ),
+  // Two volumes, headed by a unit that none of our own columns has.
+  own(
+    'salt in cubic centimetres',
+    [molesStep(solid), massStep(solid)],
+    [formula, stock, { ...flask, unit: 'cm³' }, purity, { ...portion, unit: 'cm³' }],
+  ),
   // A second portion of the stock, in a flask that no row plans.
   own(
     'two portions',
@@ -314,6 +320,14 @@ describe('slips in lessons of a department’s own', () => {
     const mass = (entry: string) => rowOf('recovered salt', { givens, entries: { 'mass of solute': entry } });
     expect(mass('7.52').status).toBe('on target');
     expect(mass('8.93').slips).toEqual(['other-given-used']);
+  });
+  it('judge a team whose volumes are headed by another unit, and ask about no slip with them', () => {
+    const givens = { formula: 'KBr', 'stock molarity': '0.300', flask: '200', purity: '', portion: '50' };
+    const mass = (entry: string) =>
+      rowOf('salt in cubic centimetres', { givens, entries: { 'mass of solute': entry } });
+    // 0.300 × 0.200 × 119.002 is 7.14; with the portion of 50 cm³ it would be 1.79.
+    expect(mass('7.14').status).toBe('on target');
+    expect(mass('1.79')).toMatchObject({ status: 'not yet', slips: [] });
   });
   it('know the planned stock in every flask, and the planned dilution in its own flask alone', () => {
     const givens = { ...bromide, portion: '15.0', 'wide flask': '250' };

@@ -8,7 +8,7 @@ import { fitsSlip } from './slipsFound.ts';
 import type { Span } from './span.ts';
 import { stepTolerance } from './tolerance.ts';
 import type { TypedEntry } from './typedEntry.ts';
-import { unitKind } from './unitKind.ts';
+import { givenKind } from './unitKind.ts';
 import { spanOver } from './worked.ts';
 
 /** What surrounds a step in its activity, for slips that its own quantity knows nothing of. */
@@ -25,8 +25,8 @@ const exactly = (value: number): Span => ({ low: value, middle: value, high: val
 /** A given of the team as a number in the unit of its column; nothing where it cannot be read. */
 function givenNumber(name: string | undefined, { activity, givens, decimalMark }: StepSurroundings): readonly number[] {
   const given = activity.givens.find((one) => one.name === name);
-  if (given === undefined || given.unit === '') return [];
-  const kind = given.unit === '%' ? 'percent' : unitKind(given.unit);
+  const kind = given && givenKind(given.unit);
+  if (given === undefined || kind === undefined) return [];
   const read = readQuantity(givens[given.name], kind, given.name, { decimalMark });
   return read.ok ? [read.value.value] : [];
 }

@@ -5,12 +5,10 @@ import type { Surroundings } from './judgedRow.ts';
 import type { CarriedRows } from './judgeEntry.ts';
 import { workedFrom } from './workedFrom.ts';
 
-/** Every choice of some of the items, but not of none. */
-function someOf<T>(items: readonly T[]): readonly (readonly T[])[] {
-  const chosen: T[][] = [[]];
-  for (const item of items) {
-    for (const some of chosen.slice()) chosen.push([...some, item]);
-  }
+/** Every choice of one of its ways for some of the rows, but not for none. */
+function someOf<T>(rows: readonly (readonly T[])[]): readonly (readonly T[])[] {
+  let chosen: readonly (readonly T[])[] = [[]];
+  for (const ways of rows) chosen = [...chosen, ...ways.flatMap((way) => chosen.map((some) => [...some, way]))];
   return chosen.slice(1);
 }
 
@@ -24,7 +22,7 @@ export function carriedRows(
   { rowOf }: Pick<Surroundings, 'rowOf'>,
 ): readonly CarriedRows[] {
   const isGiven = (name: string): boolean => quantities[quantity].takes.some((argument) => argument.name === name);
-  const held = Object.keys(buildsOn).flatMap((name) => {
+  const held = Object.keys(buildsOn).map((name) => {
     const row = rowOf(buildsOn[name] ?? '');
     if (row?.value === undefined) return [];
     const isRight = row.status === 'on target';

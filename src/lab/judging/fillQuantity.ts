@@ -81,7 +81,7 @@ export function fillQuantity(
   let ions: IonNumbers | undefined;
   for (const argument of quantity.takes) {
     const cell = cells[argument.name];
-    if (argument.kind !== 'formula' && argument.kind !== 'ion' && argument.name in ready) continue;
+    if (argument.name in ready) continue;
     if (isBlank(cell)) {
       if (argument.optional) continue;
       return failure({

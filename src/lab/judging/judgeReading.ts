@@ -1,4 +1,5 @@
 import type { CellValue } from '../../measurement/cellValue.ts';
+import type { ReadingUnit } from '../lesson/activity.ts';
 import { badSetting, remarks, unreadableTexts } from '../texts/feedback.ts';
 import { type ReadingOf, readingAdvice, readingTexts } from '../texts/readings.ts';
 import { readEntry } from './readEntry.ts';
@@ -10,7 +11,7 @@ import { unitKind } from './unitKind.ts';
 export interface Reading {
   /** What the reading is compared with, in the unit that the row asks for. */
   readonly expected: number;
-  readonly unit: string;
+  readonly unit: ReadingUnit;
   /** What is read: what can be done about it differs. */
   readonly of: ReadingOf;
   readonly tools: readonly ToolUsed[];

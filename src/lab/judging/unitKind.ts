@@ -1,4 +1,8 @@
-const kinds: Readonly<Record<string, 'mass' | 'volume' | 'amount' | 'concentration' | 'density'>> = {
+import type { ReadingUnit } from '../lesson/activity.ts';
+
+type Kind = 'mass' | 'volume' | 'amount' | 'concentration' | 'density';
+
+const kinds: Readonly<Record<ReadingUnit, Kind>> = {
   g: 'mass',
   mL: 'volume',
   mol: 'amount',
@@ -6,9 +10,10 @@ const kinds: Readonly<Record<string, 'mass' | 'volume' | 'amount' | 'concentrati
   'g/mL': 'density',
 };
 
-/** The kind of quantity that a reading in a unit is. Throws for a unit that no row may ask a reading in. */
-export function unitKind(unit: string) {
-  const kind = kinds[unit];
-  if (kind === undefined) throw new Error(`No reading is asked for in “${unit}”.`);
-  return kind;
-}
+/** The kind of quantity that a reading in a unit is. */
+export const unitKind = (unit: ReadingUnit): Kind => kinds[unit];
+
+const givenKinds = new Map<string, Kind | 'percent'>([...Object.entries(kinds), ['%', 'percent']]);
+
+/** The kind of quantity in a column of the Plan; undefined for a unit that no quantity is worked in. */
+export const givenKind = (unit: string): Kind | 'percent' | undefined => givenKinds.get(unit);

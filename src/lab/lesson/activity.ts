@@ -53,8 +53,11 @@ export interface CalculatedStep extends StepBase {
   /** What to ask about a slip, by its id, where the words of its quantity do not fit how the step is worked. */
   readonly asks?: Readonly<Partial<Record<SlipId, string>>>;
 }
+/** What a reading may be asked in. */
+export type ReadingUnit = 'g' | 'mL' | 'mol' | 'mol/L' | 'g/mL';
 export interface MeasuredStep extends StepBase {
   readonly kind: 'measured';
+  readonly unit: ReadingUnit;
   /**
    * What the reading is compared with: the step whose target is expected, a number that the team was given, or a value
    * that no row asks for, worked from givens.
