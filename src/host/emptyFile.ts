@@ -3,7 +3,7 @@ import { layoutFits } from '../workbook/layoutFits.ts';
 import { makeBeside } from './applyWorkbook.ts';
 import { saveNote } from './buildNote.ts';
 import type { EmptyFileWish, Outcome } from './calls.ts';
-import type { FileInRun, SheetInRun } from './fileInRun.ts';
+import { type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
 import { done, problem } from './outcome.ts';
 import { type OwnSheet, otherSheets, ownSheets, sheetInUse, sheetLeaving, writeTag } from './ownSheets.ts';
 import { recalculateEveryMinute, type Sheet } from './spreadsheet.ts';
@@ -29,11 +29,7 @@ export function emptyFile(file: FileInRun, wish: EmptyFileWish): Outcome<{ reado
   const seesPlan = ownSheets(file).some(({ tag }) => tag.kind === 'plan');
   if (!seesPlan || !wish.anew.some(({ plan }) => plan.role.kind === 'plan')) return problem(say.noLesson);
   const help = helpToRead(file);
-  const sources = [help?.id, ...wish.seen.map(({ id }) => id)];
-  removeSheets(
-    file,
-    file.sheets.filter(({ id, tag }) => tag?.emptying === true && !sources.includes(id)),
-  );
+  removeHalfMade(file, [...wish.seen.map(({ id }) => id), help?.id]);
   const made: OwnSheet[] = [];
   for (const one of wish.anew) {
     const { plan } = one;
@@ -55,6 +51,15 @@ export function emptyFile(file: FileInRun, wish: EmptyFileWish): Outcome<{ reado
   saveNote(store, wish.note);
   recalculateEveryMinute(spreadsheet);
   return done({ left: file.sheets.map(({ sheet }) => sheet.getName()) });
+}
+
+/** What a press before this one made and nothing is taken from now. */
+function removeHalfMade(file: FileInRun, sources: readonly (number | undefined)[]): void {
+  const leaving = file.sheets.filter(({ id, tag }) => tag?.emptying === true && !sources.includes(id));
+  // The host removes no sheet where all others are out of sight, as a Plan is that has been built from.
+  const isLast = file.sheets.every((one) => leaving.includes(one) || one.sheet.isSheetHidden());
+  if (isLast) sheetById(file, sources[0])?.sheet.showSheet();
+  removeSheets(file, leaving);
 }
 
 /** The Help that the page has read its lines from: the one in use or, while that is being made anew, the one before it. */
