@@ -47,8 +47,7 @@ interface Met {
 }
 
 /** A last answer that was not heard: the next press says that all is done. */
-const saysDone = (outcome: Outcome<unknown>): boolean =>
-  !outcome.ok && (standsAlready.test(outcome.problem.message) || /no unfinished build/.test(outcome.problem.message));
+const saysDone = (outcome: Outcome<unknown>): boolean => !outcome.ok && standsAlready.test(outcome.problem.message);
 
 /**
  * Goes through an action step by step. In each the host fails at one call, is asked again and fails some calls later, once

@@ -39,12 +39,10 @@ export const firstDifference = (one: string, wanted: string): string => {
 export const alikeBehind = (name: DeskCall, host: StandIn): string =>
   name === 'emptyCopy' ? alike(host).replace(/(\d{4}-\d\d-\d\d)\.\d+/g, '$1') : alike(host);
 
-/** The first difference behind an action, apart from whether the sheet that a stop left in view is hidden. */
+/** The first difference behind an action. */
 export function differenceBehind(name: DeskCall, host: StandIn, expected: string): string | undefined {
-  const { activeSheet } = host.view('teacher');
-  const inView = host.book.sheets.find(({ id }) => id === activeSheet)?.name ?? '';
-  const [found, wanted] = [hiddenOrNot(alikeBehind(name, host), inView), hiddenOrNot(expected, inView)];
-  return found === wanted ? undefined : firstDifference(found, wanted);
+  const found = alikeBehind(name, host);
+  return found === expected ? undefined : firstDifference(found, expected);
 }
 
 /** Whoever has not heard that a practice, a second lesson of the day or a key is there gets another by pressing again. */
