@@ -8868,7 +8868,7 @@ function writeTag(file2, one, wanted) {
 		one.words = words2;
 	}
 	one.tag = tag;
-	if (tag.state === "kept") noteKept(file2, one);
+	if (tag.state === "kept" && tag.emptying !== true) noteKept(file2, one);
 }
 function entryOf(one) {
 	one.entry ?? (one.entry = one.sheet.getDeveloperMetadata().find((entry) => one.isNew === true || entry.getKey() === tagKey));
@@ -9374,7 +9374,14 @@ function keep(file2, old) {
 	const { keptName: _, name: __, hidden: ___, ...rest } = old.tag;
 	writeTag(file2, old, { ...rest, state: "kept" });
 }
-function newSheet({ file: file2, plan, old }) {
+function makeBeside({ file: file2, plan, from, firstEntries = [] }) {
+	const target = newSheet({ file: file2, plan, old: void 0, state: { state: "kept", emptying: true } });
+	const stands2 = target.isNew ? "empty" : "begun";
+	const carried = from === void 0 ? {} : carriedFrom({ file: file2, from: from.id, plan });
+	writeSheet({ file: file2, target, plan, stands: stands2, ...carried, firstEntries });
+	return target;
+}
+function newSheet({ file: file2, plan, old, state = { state: "building" } }) {
 	const { role } = plan;
 	let one;
 	const name2 = freeSheetName(file2.spreadsheet, old?.tag.name ?? plan.name, (other) => {
@@ -9384,8 +9391,8 @@ function newSheet({ file: file2, plan, old }) {
 	one ?? (one = insertedSheet({ file: file2, name: name2, place: placeFor({ file: file2, role, old }) }));
 	const tag = {
 		kind: role.kind, ...role.className === void 0 ? {} : { className: role.className },
-		...role.lesson === void 0 ? {} : { lesson: role.lesson }, ...activityOf(plan), layout: layoutVersion,
-		state: "building", ...old === void 0 ? {} : { from: old.id }
+		...role.lesson === void 0 ? {} : { lesson: role.lesson }, ...activityOf(plan), layout: layoutVersion, ...state,
+		...old === void 0 ? {} : { from: old.id }
 	};
 	writeTag(file2, one, tag);
 	return one;
@@ -9467,12 +9474,15 @@ function onDesk(work) {
 	return isIn ? work(fileInRun(spreadsheet, desk)) : { ok: false, problem: { message: hostWords.notTeacher, reason: "teacher" } };
 }
 
-function hideSheets(file2, kinds2 = []) {
+function hideSheets(file2, kinds2 = [], instead) {
 	if (kinds2.length === 0) return;
-	const inView = file2.spreadsheet.getActiveSheet().getSheetId();
-	for (const { sheet, id, tag } of ownSheets(file2)) {
-		if (id !== inView && kinds2.includes(tag.kind) && !sheet.isSheetHidden()) sheet.hideSheet();
+	const own = ownSheets(file2).filter(({ tag }) => kinds2.includes(tag.kind));
+	let inView = file2.spreadsheet.getActiveSheet().getSheetId();
+	if (instead !== void 0 && own.some(({ id }) => id === inView)) {
+		instead.sheet.activate();
+		inView = instead.id;
 	}
+	for (const { sheet, id } of own) if (id !== inView && !sheet.isSheetHidden()) sheet.hideSheet();
 }
 
 function isUntouched({ spreadsheet }, sheet) {
@@ -9564,8 +9574,10 @@ function touchLast(file2, { show: show2, madeBefore, emptySheet, hide }) {
 		file2.spreadsheet.deleteSheet(empty.sheet);
 		file2.sheets.splice(file2.sheets.indexOf(empty), 1);
 	}
-	if (madeBefore) sheetById(file2, show2)?.sheet.activate();
-	hideSheets(file2, hide);
+	const isOver = readNote(file2.store) === "";
+	const shown = isOver ? void 0 : sheetById(file2, show2);
+	if (madeBefore) shown?.sheet.activate();
+	hideSheets(file2, hide, shown);
 	for (const one of file2.sheets) if (one.tag?.state === "kept") noteKept(file2, one);
 	saveNote(file2.store, "");
 }
@@ -9667,20 +9679,39 @@ function emptyFile(file2, wish) {
 	}
 	const seesPlan = ownSheets(file2).some(({ tag }) => tag.kind === "plan");
 	if (!seesPlan || !wish.anew.some(({ plan }) => plan.role.kind === "plan")) return problem(say.noLesson);
-	const kept = [];
+	const help = helpToRead(file2);
+	removeHalfMade(file2, [...wish.seen.map(({ id }) => id), help?.id]);
+	const made = [];
 	for (const one of wish.anew) {
-		applySheet({ file: file2, replace: true, ...one });
-		const made = sheetInUse(ownSheets(file2), one.plan.role);
-		if (made === void 0 || !stands(made.sheet, one))
-			return problem({ ...say.notWritten, where: `“${one.plan.name}”` });
-		kept.push({ one: made, name: one.plan.name });
+		const { plan } = one;
+		const anew = makeBeside({ file: file2, ...one, from: plan.role.kind === "help" ? help : void 0 });
+		if (!stands(anew.sheet, one)) return problem({ ...say.notWritten, where: `“${plan.name}”` });
+		made.push(anew);
 	}
-	removeOthers({ file: file2, kept, everything: wish.removeOthers });
+	removeOthers({ file: file2, made, everything: wish.removeOthers });
+	const taken = file2.sheets.map(({ sheet }) => sheet.getName());
+	made.forEach((one, index) => {
+		const { emptying: _, ...tag } = one.tag;
+		writeTag(file2, one, tag);
+		const name2 = wish.anew[index]?.plan.name;
+		if (name2 !== void 0 && !taken.includes(name2)) one.sheet.setName(name2);
+	});
 	for (const entry of spreadsheet.getDeveloperMetadata()) if (ownPrefix.test(entry.getKey())) entry.remove();
 	store.clear();
 	saveNote(store, wish.note);
 	recalculateEveryMinute(spreadsheet);
 	return done({ left: file2.sheets.map(({ sheet }) => sheet.getName()) });
+}
+function removeHalfMade(file2, sources) {
+	const leaving = file2.sheets.filter(({ id, tag }) => tag?.emptying === true && !sources.includes(id));
+	const isLast = file2.sheets.every((one) => leaving.includes(one) || one.sheet.isSheetHidden());
+	if (isLast) sheetById(file2, sources[0])?.sheet.showSheet();
+	removeSheets(file2, leaving);
+}
+function helpToRead(file2) {
+	const present = sheetInUse(ownSheets(file2), { kind: "help" });
+	if (present?.tag.state === "built") return present;
+	return sheetLeaving(ownSheets(file2), { kind: "help" }) ?? present;
 }
 function stands(sheet, { plan, firstEntries = [] }) {
 	const cells = valuesOf(sheet);
@@ -9688,21 +9719,24 @@ function stands(sheet, { plan, firstEntries = [] }) {
 		({ row, column, texts }) => texts.every((text, down) => cellText(cells[row - 1 + down]?.[column - 1]) === text.trim())
 	);
 }
-function removeOthers({ file: file2, kept, everything }) {
-	const { spreadsheet, sheets } = file2;
-	const staying = [...kept.map(({ one }) => one), ...everything ? [] : otherSheets(file2)];
-	const leaving = sheets.filter((one) => !staying.includes(one));
+function removeOthers({ file: file2, made, everything }) {
+	const staying = [...made, ...everything ? [] : otherSheets(file2)];
+	const sources = ownSheets(file2).filter(({ tag }) => tag.kind === "plan" || tag.kind === "help");
+	const leaving = file2.sheets.filter((one) => !staying.includes(one));
 	const leavingIds = leaving.map(({ id }) => id);
-	for (const named of spreadsheet.getNamedRanges()) {
+	for (const named of file2.spreadsheet.getNamedRanges()) {
 		if (everything || leavingIds.includes(named.getRange().getSheet().getSheetId())) named.remove();
 	}
-	kept[0]?.one.sheet.activate();
+	made[0]?.sheet.activate();
+	removeSheets(file2, leaving.filter((one) => !sources.includes(one)));
+	for (const one of made) writeTag(file2, one, { ...one.tag, state: "built" });
+	removeSheets(file2, sources);
+}
+function removeSheets({ spreadsheet, sheets }, leaving) {
 	for (const one of leaving) {
 		spreadsheet.deleteSheet(one.sheet);
 		sheets.splice(sheets.indexOf(one), 1);
 	}
-	const taken = sheets.map(({ sheet }) => sheet.getName());
-	for (const { one, name: name2 } of kept) if (!taken.includes(name2)) one.sheet.setName(name2);
 }
 
 var pageNames = [

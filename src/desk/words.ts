@@ -46,7 +46,7 @@ export const deskWords = {
     advice: 'Build your own lesson first.',
   },
   nothingBuilding: {
-    says: 'There is no unfinished build to go on with.',
+    says: 'This file does not say what is left to build.',
     advice: 'Check the plan, then press build.',
   },
   question: (asked: BuildQuestion): string =>

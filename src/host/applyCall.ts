@@ -62,8 +62,12 @@ function touchLast(file: FileInRun, { show, madeBefore, emptySheet, hide }: Last
     file.spreadsheet.deleteSheet(empty.sheet);
     file.sheets.splice(file.sheets.indexOf(empty), 1);
   }
-  if (madeBefore) sheetById(file, show)?.sheet.activate();
-  hideSheets(file, hide);
+  // Asked for once more where its answer was lost: a sheet that somebody opened since then is theirs to look at.
+  const isOver = readNote(file.store) === '';
+  const shown = isOver ? undefined : sheetById(file, show);
+  if (madeBefore) shown?.sheet.activate();
+  // A run that stopped may have left one of these in view.
+  hideSheets(file, hide, shown);
   // A run may have stopped after it tagged a sheet as kept and before it noted that.
   for (const one of file.sheets) if (one.tag?.state === 'kept') noteKept(file, one);
   saveNote(file.store, '');

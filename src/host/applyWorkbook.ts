@@ -274,8 +274,35 @@ function keep(file: FileInRun, old: OwnSheet): void {
   writeTag(file, old, { ...rest, state: 'kept' });
 }
 
+/**
+ * Makes a sheet beside all that are there: it is in use for nothing, and counts as kept, until whoever makes it says so.
+ * What people had typed in `from` stands in it as well.
+ */
+export function makeBeside({
+  file,
+  plan,
+  from,
+  firstEntries = [],
+}: Pick<ApplyRequest, 'file' | 'plan' | 'firstEntries'> & { readonly from: OwnSheet | undefined }): OwnSheet {
+  const target = newSheet({ file, plan, old: undefined, state: { state: 'kept', emptying: true } });
+  const stands = target.isNew ? 'empty' : 'begun';
+  const carried = from === undefined ? {} : carriedFrom({ file, from: from.id, plan });
+  writeSheet({ file, target, plan, stands, ...carried, firstEntries });
+  return target;
+}
+
 /** The sheet to write into: one that a stopped run left untagged and empty, or a new one. */
-function newSheet({ file, plan, old }: { file: FileInRun; plan: SheetPlan; old: OwnSheet | undefined }): OwnSheet {
+function newSheet({
+  file,
+  plan,
+  old,
+  state = { state: 'building' },
+}: {
+  file: FileInRun;
+  plan: SheetPlan;
+  old: OwnSheet | undefined;
+  state?: Pick<SheetTag, 'state' | 'emptying'>;
+}): OwnSheet {
   const { role } = plan;
   let one: SheetInRun | undefined;
   // Another sheet may have had the name wanted then: one that was left may bear a number.
@@ -290,7 +317,7 @@ function newSheet({ file, plan, old }: { file: FileInRun; plan: SheetPlan; old: 
     ...(role.lesson === undefined ? {} : { lesson: role.lesson }),
     ...activityOf(plan),
     layout: layoutVersion,
-    state: 'building',
+    ...state,
     ...(old === undefined ? {} : { from: old.id }),
   };
   writeTag(file, one, tag);

@@ -1,27 +1,23 @@
 import { cellText } from '../workbook/cellText.ts';
 import { layoutFits } from '../workbook/layoutFits.ts';
-import { applySheet } from './applyWorkbook.ts';
+import { makeBeside } from './applyWorkbook.ts';
 import { saveNote } from './buildNote.ts';
 import type { EmptyFileWish, Outcome } from './calls.ts';
-import type { FileInRun, SheetInRun } from './fileInRun.ts';
+import { type FileInRun, type SheetInRun, sheetById } from './fileInRun.ts';
 import { done, problem } from './outcome.ts';
-import { otherSheets, ownSheets, sheetInUse } from './ownSheets.ts';
+import { type OwnSheet, otherSheets, ownSheets, sheetInUse, sheetLeaving, writeTag } from './ownSheets.ts';
 import { recalculateEveryMinute, type Sheet } from './spreadsheet.ts';
 import { valuesOf } from './valuesOf.ts';
 import { hostWords } from './words.ts';
 
 const ownPrefix = /^labrow/i;
 
-interface Kept {
-  readonly one: SheetInRun;
-  /** The plain name that it gets once the sheets before it are gone. */
-  readonly name: string;
-}
-
 /**
  * Empties a copy that is to be given on, and only one that is called by its name. What stays is written anew first and
  * read back; then every other sheet of ours is removed, so that nothing anybody wrote, noted or named there is left.
- * Stopped at any point it can be pressed again: what was to stay is taken from the old sheets until the new ones stand.
+ * Stopped at any point it can be pressed again, with another wish too: what was to stay is taken from the old sheets until
+ * all that is new stands. Until then nothing that it made is in use, and the next press makes it once more, since somebody
+ * may have typed in it meanwhile.
  */
 export function emptyFile(file: FileInRun, wish: EmptyFileWish): Outcome<{ readonly left: readonly string[] }> {
   const { share: say } = hostWords;
@@ -32,21 +28,45 @@ export function emptyFile(file: FileInRun, wish: EmptyFileWish): Outcome<{ reado
   }
   const seesPlan = ownSheets(file).some(({ tag }) => tag.kind === 'plan');
   if (!seesPlan || !wish.anew.some(({ plan }) => plan.role.kind === 'plan')) return problem(say.noLesson);
-  const kept: Kept[] = [];
+  const help = helpToRead(file);
+  removeHalfMade(file, [...wish.seen.map(({ id }) => id), help?.id]);
+  const made: OwnSheet[] = [];
   for (const one of wish.anew) {
-    applySheet({ file, replace: true, ...one });
-    const made = sheetInUse(ownSheets(file), one.plan.role);
+    const { plan } = one;
+    const anew = makeBeside({ file, ...one, from: plan.role.kind === 'help' ? help : undefined });
     // Nothing goes before what is to stay was seen to stand.
-    if (made === undefined || !stands(made.sheet, one))
-      return problem({ ...say.notWritten, where: `“${one.plan.name}”` });
-    kept.push({ one: made, name: one.plan.name });
+    if (!stands(anew.sheet, one)) return problem({ ...say.notWritten, where: `“${plan.name}”` });
+    made.push(anew);
   }
-  removeOthers({ file, kept, everything: wish.removeOthers });
+  removeOthers({ file, made, everything: wish.removeOthers });
+  const taken = file.sheets.map(({ sheet }) => sheet.getName());
+  made.forEach((one, index) => {
+    const { emptying: _, ...tag } = one.tag;
+    writeTag(file, one, tag);
+    const name = wish.anew[index]?.plan.name;
+    if (name !== undefined && !taken.includes(name)) one.sheet.setName(name);
+  });
   for (const entry of spreadsheet.getDeveloperMetadata()) if (ownPrefix.test(entry.getKey())) entry.remove();
   store.clear();
   saveNote(store, wish.note);
   recalculateEveryMinute(spreadsheet);
   return done({ left: file.sheets.map(({ sheet }) => sheet.getName()) });
+}
+
+/** What a press before this one made and nothing is taken from now. */
+function removeHalfMade(file: FileInRun, sources: readonly (number | undefined)[]): void {
+  const leaving = file.sheets.filter(({ id, tag }) => tag?.emptying === true && !sources.includes(id));
+  // The host removes no sheet where all others are out of sight, as a Plan is that has been built from.
+  const isLast = file.sheets.every((one) => leaving.includes(one) || one.sheet.isSheetHidden());
+  if (isLast) sheetById(file, sources[0])?.sheet.showSheet();
+  removeSheets(file, leaving);
+}
+
+/** The Help that the page has read its lines from: the one in use or, while that is being made anew, the one before it. */
+function helpToRead(file: FileInRun): OwnSheet | undefined {
+  const present = sheetInUse(ownSheets(file), { kind: 'help' });
+  if (present?.tag.state === 'built') return present;
+  return sheetLeaving(ownSheets(file), { kind: 'help' }) ?? present;
 }
 
 function stands(sheet: Sheet, { plan, firstEntries = [] }: EmptyFileWish['anew'][number]): boolean {
@@ -59,29 +79,42 @@ function stands(sheet: Sheet, { plan, firstEntries = [] }: EmptyFileWish['anew']
   );
 }
 
+/**
+ * What the new sheets were made from goes last, so that a press after a stop makes the same from it. Before that goes the
+ * new ones are in use; of one lesson nothing is left then but its Plan.
+ */
 function removeOthers({
   file,
-  kept,
+  made,
   everything,
 }: {
   file: FileInRun;
-  kept: readonly Kept[];
+  made: readonly OwnSheet[];
   everything: boolean;
 }): void {
-  const { spreadsheet, sheets } = file;
-  const staying = [...kept.map(({ one }) => one), ...(everything ? [] : otherSheets(file))];
+  const staying: readonly SheetInRun[] = [...made, ...(everything ? [] : otherSheets(file))];
+  const sources: readonly SheetInRun[] = ownSheets(file).filter(
+    ({ tag }) => tag.kind === 'plan' || tag.kind === 'help',
+  );
   // The teacher's hidden sheet goes too: whoever takes the file on gets one of their own with the next build.
-  const leaving = sheets.filter((one) => !staying.includes(one));
+  const leaving = file.sheets.filter((one) => !staying.includes(one));
   const leavingIds = leaving.map(({ id }) => id);
   // A name for a range is words that people typed as well.
-  for (const named of spreadsheet.getNamedRanges()) {
+  for (const named of file.spreadsheet.getNamedRanges()) {
     if (everything || leavingIds.includes(named.getRange().getSheet().getSheetId())) named.remove();
   }
-  kept[0]?.one.sheet.activate();
+  made[0]?.sheet.activate();
+  removeSheets(
+    file,
+    leaving.filter((one) => !sources.includes(one)),
+  );
+  for (const one of made) writeTag(file, one, { ...one.tag, state: 'built' });
+  removeSheets(file, sources);
+}
+
+function removeSheets({ spreadsheet, sheets }: FileInRun, leaving: readonly SheetInRun[]): void {
   for (const one of leaving) {
     spreadsheet.deleteSheet(one.sheet);
     sheets.splice(sheets.indexOf(one), 1);
   }
-  const taken = sheets.map(({ sheet }) => sheet.getName());
-  for (const { one, name } of kept) if (!taken.includes(name)) one.sheet.setName(name);
 }

@@ -21,6 +21,8 @@ export interface SheetTag {
    * `kept`: an old sheet of this role, left as it was. `away`: put away with its lesson, until that is opened again.
    */
   readonly state: 'building' | 'built' | 'leaving' | 'kept' | 'away';
+  /** Made by an emptying of the file that has not ended. Until all that it makes stands it counts as kept. */
+  readonly emptying?: true;
   /** Activity that the rows of a class were built for; unknown for sheets of earlier versions. */
   readonly activity?: string;
   /** Of a class: columns of its table; what stands behind them is people's own. */
@@ -155,7 +157,7 @@ export function writeTag(file: FileInRun, one: SheetInRun, wanted: SheetTag): vo
     one.words = words;
   }
   one.tag = tag;
-  if (tag.state === 'kept') noteKept(file, one);
+  if (tag.state === 'kept' && tag.emptying !== true) noteKept(file, one);
 }
 
 /** Where its tag stands; a sheet that this run has put in has nothing else there. */

@@ -138,10 +138,19 @@ describe('a first build', () => {
     expect(stopped.names()).toEqual(sheetNames);
   });
   it('has nothing to go on with where none was begun, and where the note is of another version or cannot be read', () => {
-    for (const note of ['', '{"version":1,"done":3}', '{not a note']) {
-      file.state.note = note;
-      expect(problemOf(file.call('continueBuild')).message).toBe(said(deskWords.nothingBuilding));
+    const unread = ['{"version":1,"done":3}', '{not a note'].map((note) => Object.assign(builtLesson(), { note }));
+    const unbuilt = paperFile();
+    valueIn(unbuilt.call('startBuild', setup));
+    unbuilt.state.note = '';
+    for (const one of [paperFile(), unbuilt, ...unread]) {
+      if ('note' in one) one.state.note = String(one.note);
+      const before = writes(one).length;
+      expect(problemOf(one.call('continueBuild')).message).toBe(said(deskWords.nothingBuilding));
+      expect(writes(one)).toHaveLength(before);
     }
+  });
+  it('has come to its end where its last answer was lost, and nothing is written once more', () => {
+    expect(valueIn(file.call('continueBuild')).finished).toBe(true);
     expect(writes(file)).toEqual([]);
   });
   it('refuses a plan that is none, and asks for nothing', () => {

@@ -24,12 +24,8 @@ export function valueAt(host: StandIn, { sheet, row, column }: At): string {
  * The whole workbook as it would be kept in a file, for comparing two builds: contents, looks, rules, protections and
  * metadata, without the script's own notes on how far it has come and without which cell somebody looks at.
  */
-export const workbookText = (host: StandIn): string => textOf(savedFile(host));
-
-export const savedFile = (host: StandIn): SavedFile => JSON.parse(host.save());
-
-/** The same of a file that was read already, which takes a quarter of the time; its cells are sorted then. */
-export function textOf({ properties: _, active: __, sheets, formats, ...rest }: SavedFile): string {
+export function workbookText(host: StandIn): string {
+  const { properties: _, active: __, sheets, formats, ...rest } = JSON.parse(host.save()) as SavedFile;
   const looks = formats.map(stable);
   const lines = sheets.map(({ cells, metadata, protections, rules, columnWidths, ...shape }) => {
     const placed = cells.sort(([one, first], [other, second]) => one - other || first - second);
@@ -45,16 +41,13 @@ export function textOf({ properties: _, active: __, sheets, formats, ...rest }: 
   return [stable(rest), ...lines].join('\n\n');
 }
 
-export interface SavedFile {
+interface SavedFile {
   readonly properties: object;
-  /** Which sheet each seat has in view. */
-  readonly active: { readonly teacher: number };
+  readonly active: object;
   readonly sheets: readonly SavedSheet[];
   readonly formats: readonly object[];
 }
 interface SavedSheet {
-  readonly id: number;
-  readonly name: string;
   readonly cells: [row: number, column: number, cell: object, format?: number][];
   readonly metadata: readonly { readonly key: string; readonly value: string }[];
   readonly protections: readonly { readonly id: number }[];

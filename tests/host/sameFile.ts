@@ -1,10 +1,10 @@
 import type { DeskCall } from '../../src/desk/acts.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
-import { type SavedFile, savedFile, textOf } from './cells.ts';
+import { workbookText } from './cells.ts';
 
 /** Sheets by their places in the file: which number the host gives a sheet hangs on those that were there before. */
-function byPlaces({ sheets }: SavedFile, text: string): string {
-  const ids = sheets.map(({ id }) => String(id)).filter((id) => id.length > 3);
+function byPlaces(host: StandIn, text: string): string {
+  const ids = host.book.sheets.map(({ id }) => String(id)).filter((id) => id.length > 3);
   const places = new Map(ids.map((id, index) => [id, `sheet ${index}`]));
   return ids.length === 0
     ? text
@@ -14,15 +14,11 @@ function byPlaces({ sheets }: SavedFile, text: string): string {
  * Apart from what is in view, so that a Record which was just made stays in sight, from the moment in dated names, and from
  * the colour of a line that was kept free for a late team.
  */
-const alike = (file: SavedFile): string =>
-  hiddenOrNot(byPlaces(file, textOf(file)), 'Record')
+const alike = (host: StandIn): string =>
+  byPlaces(host, workbookText(host))
+    .replace(/"hidden":(true|false),(?=.*"name":"Record")/g, '')
     .replace(/kept \d{4}-\d\d-\d\d \d\d\.\d\d/g, 'kept')
     .replace(/"color":"#[0-9a-f]{6}",/g, '');
-
-/** The text of a file without whether a sheet is hidden: one that is in view stays in sight. */
-const hiddenOrNot = (text: string, sheet: string): string =>
-  text.replace(new RegExp(`"hidden":(true|false),(?=.*"name":${literally(JSON.stringify(sheet))})`, 'g'), '');
-const literally = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
 
 /** The first line in which a file is another than wanted, from a little before the letter. */
 export const firstDifference = (one: string, wanted: string): string => {
@@ -36,17 +32,13 @@ export const firstDifference = (one: string, wanted: string): string => {
 };
 
 /** The same behind an action: a file that is emptied begins a lesson, whose number of that day hangs on how often. */
-export const alikeBehind = (name: DeskCall, host: StandIn): string => textBehind(name, savedFile(host));
+export const alikeBehind = (name: DeskCall, host: StandIn): string =>
+  name === 'emptyCopy' ? alike(host).replace(/(\d{4}-\d\d-\d\d)\.\d+/g, '$1') : alike(host);
 
-const textBehind = (name: DeskCall, file: SavedFile): string =>
-  name === 'emptyCopy' ? alike(file).replace(/(\d{4}-\d\d-\d\d)\.\d+/g, '$1') : alike(file);
-
-/** The first difference behind an action, apart from whether the sheet that a stop left in view is hidden. */
+/** The first difference behind an action. */
 export function differenceBehind(name: DeskCall, host: StandIn, expected: string): string | undefined {
-  const file = savedFile(host);
-  const inView = file.sheets.find(({ id }) => id === file.active.teacher)?.name ?? '';
-  const [found, wanted] = [hiddenOrNot(textBehind(name, file), inView), hiddenOrNot(expected, inView)];
-  return found === wanted ? undefined : firstDifference(found, wanted);
+  const found = alikeBehind(name, host);
+  return found === expected ? undefined : firstDifference(found, expected);
 }
 
 /** Whoever has not heard that a practice, a second lesson of the day or a key is there gets another by pressing again. */

@@ -6,7 +6,7 @@ import { cases } from '../depth.ts';
 import { wellSaid } from '../errors/wellSaid.ts';
 import { answerOf, buildSetup, call, finish, open, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
-import { failBehind, saveAtChanges } from './hostFailure.ts';
+import { actAtEveryCall, failBehind, saveAtChanges } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 /** Stands in every text that a person put somewhere: it must be nowhere afterwards. */
@@ -20,13 +20,12 @@ const named: Setup = {
 };
 const first = `${mark} first`;
 const name = 'Bench copy';
+const clock = () => new Date('2026-03-02T10:00:00Z');
 const saved = (() => {
-  const host = open({ name });
+  const host = open({ name, clock });
   buildSetup(host, named);
   return host.save();
 })();
-
-const clock = () => new Date('2026-03-02T10:00:00Z');
 let host: StandIn;
 beforeEach(() => {
   host = open({ saved, name, clock });
@@ -273,4 +272,85 @@ describe('emptyCopy', () => {
     const outcome = call(open({ name }), 'emptyCopy', wish);
     expect(outcome.ok ? '' : outcome.problem.message).toMatch(/^There is nothing to empty: this file has no Plan\./);
   });
+});
+
+describe('emptyCopy, stopped before it has removed anything', () => {
+  const before = open({ saved, name, clock });
+  /** Which class is in front tells what is in view. */
+  const lessonIn = (at: StandIn) => ({ ...answerOf(call(at, 'readLesson')), inFront: '' });
+  const lesson = lessonIn(before);
+  const ids = before.book.sheets.map(({ id }) => id);
+  const isWhole = (at: StandIn) => ids.every((id) => at.book.sheets.some((sheet) => sheet.id === id));
+  /** The file wherever it may be left, as long as every sheet of it is there. */
+  const stops = (() => {
+    const whole = open({ saved, name, clock });
+    const changes = saveAtChanges(whole, cases({ short: 8, deep: 1 }));
+    answerOf(call(whole, 'emptyCopy', { ...wish, keepHints: true }));
+    return changes.map((change) => change.saved).filter((one) => isWhole(open({ saved: one, name, clock })));
+  })();
+  /** All that is to stay stands, beside the lesson in use. */
+  const last = stops[stops.length - 1] ?? '';
+  const givenUp = () => open({ saved: last, name, clock });
+
+  it('leaves the lesson in use with nothing to go on with, and two sheets more at most', () => {
+    expect(stops.length).toBeGreaterThan(3);
+    for (const stop of stops) {
+      host = open({ saved: stop, name, clock });
+      expect(lessonIn(host)).toEqual(lesson);
+      const left = host.save();
+      expect(answerOf(call(host, 'continueBuild')).finished).toBe(true);
+      expect(host.save()).toBe(left);
+      expect(host.book.sheets.length).toBeLessThanOrEqual(ids.length + 2);
+    }
+    expect(host.book.sheets).toHaveLength(ids.length + 2);
+  });
+
+  it('can be given up: a team joins, a next lesson begins, and an emptying later on leaves none of their names', () => {
+    host = givenUp();
+    finish(host, call(host, 'addTeam', first, `${mark} late`));
+    expect(answerOf(call(host, 'readLesson')).setup.classes).toEqual([
+      { name: first, teams: [`${mark} one`, 'Heron', `${mark} late`] },
+      named.classes[1],
+    ]);
+    const next: Setup = { ...named, settings: { ...named.settings, seed: '77' } };
+    finish(host, call(host, 'nextLesson', next, {}, { sameDay: true }));
+    expect(answerOf(call(host, 'readLesson'))).toMatchObject({ setup: next, built: true, problems: [] });
+    empty({ removeOthers: true });
+    expect(marksIn()).toEqual([]);
+    expect(sheetNames().filter((one) => /^(Plan|Help)/.test(one))).toEqual(['Plan', 'Help']);
+    expect(answerOf(call(host, 'readLesson')).setup.settings.seed).toBe('77');
+  });
+
+  it('makes what the next press wants, and nothing is left that somebody typed there meanwhile', () => {
+    host = givenUp();
+    const note = 'Qwv note';
+    for (const sheet of ['Plan 2', 'Help 2']) {
+      host.book.decorate(sheetState(host, sheet), 3, 2, (cell) => ({ ...cell, note }));
+      typeIn(host, { sheet, seat: 'teacher', cells: [[40, 6, note]] });
+    }
+    empty({ keepTeams: true });
+    expect(answerOf(call(host, 'readLesson')).setup.classes).toEqual(named.classes);
+    expect(host.save()).not.toContain(note);
+    expect(sheetNames().filter((one) => /^(Plan|Help)/.test(one))).toEqual(['Plan', 'Help']);
+  });
+});
+
+it.each([
+  { what: 'remove the last ones', refused: 'Spreadsheet.deleteSheet' },
+  { what: 'say that the new ones are in use', refused: 'DeveloperMetadata.setValue' },
+])('makes no sheet more with each press of emptying while the host refuses to $what', ({ refused }) => {
+  const isLeft = () => host.book.sheets.every((sheet) => /^(Plan|Help)/.test(sheet.name));
+  const counts = [1, 2, 3, 4].map(() => {
+    const refusing = actAtEveryCall(host, (called) => {
+      if (called === refused && isLeft()) throw new Error('Service Spreadsheets failed.');
+    });
+    const outcome = call(host, 'emptyCopy', { ...wish, keepHints: true });
+    refusing.stop();
+    expect(outcome.ok ? '' : outcome.problem.message).toMatch(wellSaid);
+    return host.book.sheets.length;
+  });
+  expect(counts).toEqual([4, 4, 4, 4]);
+  empty({ keepHints: true });
+  expect(marksIn()).toEqual([]);
+  expect(sheetNames().filter((one) => /^(Plan|Help)/.test(one))).toEqual(['Plan', 'Help']);
 });

@@ -1,10 +1,13 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { workFor } from '../../src/desk/acts.ts';
+import type { File } from '../../src/desk/file/look.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { deskSheetName } from '../../src/workbook/scratchSheet.ts';
 import { words } from '../../src/workbook/words.ts';
-import { answerOf, buildSetup, call, open, savedWith, stepRow, typeIn } from './bench.ts';
+import { answerOf, buildSetup, call, finish, open, run, savedWith, stepRow, typeIn } from './bench.ts';
 import { sheetState, typedInto, valueAt } from './cells.ts';
+import { failBehind } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 const fern = 'Fern class';
@@ -61,6 +64,35 @@ describe('what students see', () => {
     answerOf(call(host, 'saveRecord', [{ entry: first.proposal, base: null }]));
     expect(sheetState(host, 'Record').hidden).toBe(true);
     expect(inView()).toBe('Moss class');
+  });
+  it('is the same where a build stopped with a new Plan in view, and is gone on with', () => {
+    const before = tabs();
+    const plan = sheetState(host, 'Plan');
+    const heading = Array.from({ length: plan.rows }, (_, index) => index + 1).find(
+      (row) => host.book.value(plan, row, 1) === words.plan.key,
+    );
+    typeIn(host, { sheet: 'Plan', seat: 'teacher', cells: [[heading ?? 0, 15, 'seats']] });
+    answerOf(call(host, 'openSheet', idOf('Moss class')));
+    failBehind(host, 'Spreadsheet.insertSheet');
+    expect(call(host, 'startBuild', setup).ok).toBe(false);
+    expect(inView()).toMatch(/^Plan/);
+    finish(host, call(host, 'startBuild', setup));
+    expect(host.book.sheets.filter(({ name }) => /^Plan/.test(name))).toHaveLength(2);
+    expect(inView()).toBe('Moss class');
+    expect(tabs()).toEqual(before);
+  });
+  it('leaves the teacher in a sheet that they opened after a build whose last answer was lost', () => {
+    const page: File = { book: undefined };
+    const more = { ...setup, classes: [...setup.classes, { name: 'Reed class', teams: ['Carp'] }] };
+    let state = answerOf(run(host, workFor(page, 'startBuild', [more])));
+    let before: File = { ...page };
+    while (!state.finished) {
+      before = { ...page };
+      state = answerOf(run(host, workFor(page, 'continueBuild', [])));
+    }
+    answerOf(call(host, 'openSheet', idOf('Plan')));
+    expect(answerOf(run(host, workFor(before, 'continueBuild', []))).finished).toBe(true);
+    expect(inView()).toBe('Plan');
   });
   it('offers the teacher each of their sheets, and the desk’s own hidden one to nobody', () => {
     const { teachers: offered } = answerOf(call(host, 'readSheets'));

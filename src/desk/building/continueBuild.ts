@@ -1,6 +1,7 @@
 import type { ApplyWish, AsideWish, LastTouch, ReadWish, SheetKind, SheetWish, StepReading } from '../../host/calls.ts';
 import { teamsOf } from '../../workbook/planWorkbook.ts';
 import type { SheetPlan, SheetRole } from '../../workbook/workbook.ts';
+import { classesInUse } from '../classes/classesInUse.ts';
 import { ask, type Work } from '../file/ask.ts';
 import type { Book } from '../file/book.ts';
 import { allKinds, buildKinds, type File, noted } from '../file/look.ts';
@@ -29,7 +30,8 @@ import { tabNow } from './tabNow.ts';
 export const continueBuild = (file: File): Work<Outcome<BuildState>> =>
   attempt(file, buildKinds, function* (known) {
     const note = noteIn(known);
-    if (note === undefined) return problem(deskWords.nothingBuilding);
+    // Where only its last answer was lost, or another page went on with it, the build is there.
+    if (note === undefined) return isAllBuilt(known) ? done(allBuilt) : problem(deskWords.nothingBuilding);
     const { wish } = note;
     const id = wish.lesson ?? '';
     const read = wish.opens === true ? yield* readAway(file, known, id) : done(known);
@@ -44,6 +46,13 @@ export const continueBuild = (file: File): Work<Outcome<BuildState>> =>
     if (task.leaves !== undefined) return yield* leave(file, { ...step, leaves: task.leaves });
     return yield* buildSheets(file, step);
   });
+
+/** Whether no build is under way, and every class of every lesson has its sheet. */
+function isAllBuilt(book: Book): boolean {
+  const classes = classesInUse(book);
+  return book.note === '' && classes.length > 0 && classes.every(({ sheet }) => sheet?.tag?.state === 'built');
+}
+const allBuilt: BuildState = { done: 1, total: 1, label: '', finished: true };
 
 /** A tab that got another name since the build began keeps that one: for its lesson, and for the sheet that comes instead. */
 function namesNow(
