@@ -152,11 +152,10 @@ export interface NoteWish {
 
 /** What the last step of a build leaves behind: no note, no empty first sheet, a sheet in view, and these out of sight. */
 export interface LastTouch {
-  /** Shown where a sheet was made, in this step or before it; where none was, nothing moves. */
+  /** Shown where a sheet was made, in this step or before it, or one of those to hide is in view; else nothing moves. */
   readonly show: number | null;
   readonly madeBefore: boolean;
   readonly emptySheet: number | null;
-  /** The sheet that is in view then stays. */
   readonly hide?: readonly SheetKind[];
 }
 

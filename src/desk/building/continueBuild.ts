@@ -236,7 +236,7 @@ function closing(step: StepTaken): Pick<ApplyWish, 'read' | 'note' | 'last'> {
 /**
  * What a build leaves on the screen. Making a sheet shows it, so the last one made would be in view. After a first build
  * that is the first class: whoever pressed build wants to see the table that the students will see. Later the teacher
- * goes back to where they were. Where nothing was made nothing moves.
+ * goes back to where they were. Where nothing was made nothing moves, unless one of the sheets to hide has come into view.
  */
 function lastTouch(book: Book, { made: madeBefore, emptySheet, shownBefore, wish }: BuildNote): LastTouch {
   const before = book.sheets.find(({ id }) => id === shownBefore);
