@@ -4396,8 +4396,7 @@ var readingHints = {
 };
 var toldHints = [
 	"Think of a friend who missed the lab. What would you show first?",
-	"Say first what you saw or worked out, then how it fits. Use words such as molarity.",
-	"Begin with: “We know that …, because …”."
+	"Say what you found, then how it fits. Use words like molarity.", "Begin with: “We know that …, because …”."
 ];
 var levelAsked = "Choose 0, 1, 2 or 3.";
 function rowShown(title) { return `(your “${title}”)`; }
