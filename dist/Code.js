@@ -4396,8 +4396,7 @@ var readingHints = {
 };
 var toldHints = [
 	"Think of a friend who missed the lab. What would you show first?",
-	"Say first what you saw or worked out, then how it fits. Use words such as molarity.",
-	"Begin with: “We know that …, because …”."
+	"Say what you found, then how it fits. Use words like molarity.", "Begin with: “We know that …, because …”."
 ];
 var levelAsked = "Choose 0, 1, 2 or 3.";
 function rowShown(title) { return `(your “${title}”)`; }
@@ -8298,10 +8297,15 @@ function carryEntries({ sheet, plan, from }) {
 		const lastRow = Math.max(...runs2.map(({ row, values }) => row + values.length - 1));
 		const room = sheet.getMaxRows();
 		if (room < lastRow) sheet.insertRowsAfter(room, lastRow - room);
-		for (const { row, column, values } of runs2) {
-			const cells = sheet.getRange(row, column, values.length, 1);
-			if (row > plan.rowCount) cells.setNumberFormat("@");
-			writeTexts(cells, values.map((value) => [value]));
+		let isWhole = true;
+		for (const run of runs2) {
+			const cells = sheet.getRange(run.row, run.column, run.values.length, 1);
+			if (run.row > plan.rowCount) cells.setNumberFormat("@");
+			const blank2 = stillBlank(run, cells.getValues());
+			isWhole && (isWhole = blank2.length === 1 && blank2[0]?.values.length === run.values.length);
+			for (const { row, column, values } of blank2) {
+				writeTexts(sheet.getRange(row, column, values.length, 1), values.map((value) => [value]));
+			}
 		}
 		if (plan.role.kind !== "class") return;
 		const now = valuesOf(sheet);
@@ -8315,9 +8319,22 @@ function carryEntries({ sheet, plan, from }) {
 				return moved && wasEmpty && isOurs2 ? [{ row: place, column }] : [];
 			})
 		);
-		if (strayed.length === 0) return;
+		if (strayed.length === 0 && isWhole) return;
 		for (const { row, column } of strayed) sheet.getRange(row, column).setValue("");
 	}
+}
+function stillBlank({ row, column, values }, now) {
+	const runs2 = [];
+	let blank2 = [];
+	values.forEach((value, down) => {
+		if (cellText(now[down]?.[0]) !== "") {
+			blank2 = [];
+			return;
+		}
+		if (blank2.length === 0) runs2.push({ row: row + down, column, values: blank2 });
+		blank2.push(value);
+	});
+	return runs2;
 }
 
 // From workbook

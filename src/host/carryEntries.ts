@@ -1,5 +1,5 @@
 import type { CellValue } from '../measurement/cellValue.ts';
-import { type CarriedPlan, carriedEntries } from '../workbook/carriedEntries.ts';
+import { type CarriedPlan, type CarriedRun, carriedEntries } from '../workbook/carriedEntries.ts';
 import { cellText } from '../workbook/cellText.ts';
 import type { SheetPlan } from '../workbook/workbook.ts';
 import { mostRounds } from './rowNames.ts';
@@ -10,7 +10,8 @@ import { writeTexts } from './writeTexts.ts';
 /**
  * Copies what people had typed in the old sheet to the rows of the same names in the new one, and looks afterwards
  * whether the rows are still where they were: where somebody moved them meanwhile, what landed beside a wrong row is
- * taken out again and written where it belongs. Cells that hold something keep it.
+ * taken out again and written where it belongs. Cells that hold something keep it: each is looked at once more in the
+ * last moment before it is written, since teams type into a sheet as soon as it is there.
  */
 export function carryEntries({
   sheet,
@@ -29,14 +30,20 @@ export function carryEntries({
     const lastRow = Math.max(...runs.map(({ row, values }) => row + values.length - 1));
     const room = sheet.getMaxRows();
     if (room < lastRow) sheet.insertRowsAfter(room, lastRow - room);
-    for (const { row, column, values } of runs) {
-      const cells = sheet.getRange(row, column, values.length, 1);
+    let isWhole = true;
+    for (const run of runs) {
+      const cells = sheet.getRange(run.row, run.column, run.values.length, 1);
       // Rows that people added lie below those whose format was set.
-      if (row > plan.rowCount) cells.setNumberFormat('@');
-      writeTexts(
-        cells,
-        values.map((value) => [value]),
-      );
+      if (run.row > plan.rowCount) cells.setNumberFormat('@');
+      const blank = stillBlank(run, cells.getValues());
+      // Where rows moved, what stands there now belongs to another row.
+      isWhole &&= blank.length === 1 && blank[0]?.values.length === run.values.length;
+      for (const { row, column, values } of blank) {
+        writeTexts(
+          sheet.getRange(row, column, values.length, 1),
+          values.map((value) => [value]),
+        );
+      }
     }
     if (plan.role.kind !== 'class') return;
     const now = valuesOf(sheet);
@@ -51,7 +58,25 @@ export function carryEntries({
         return moved && wasEmpty && isOurs ? [{ row: place, column }] : [];
       }),
     );
-    if (strayed.length === 0) return;
+    if (strayed.length === 0 && isWhole) return;
     for (const { row, column } of strayed) sheet.getRange(row, column).setValue('');
   }
+}
+
+/** What of a run goes into cells that are blank by now, in runs of its own. */
+function stillBlank(
+  { row, column, values }: CarriedRun,
+  now: readonly (readonly CellValue[])[],
+): readonly CarriedRun[] {
+  const runs: CarriedRun[] = [];
+  let blank: CellValue[] = [];
+  values.forEach((value, down) => {
+    if (cellText(now[down]?.[0]) !== '') {
+      blank = [];
+      return;
+    }
+    if (blank.length === 0) runs.push({ row: row + down, column, values: blank });
+    blank.push(value);
+  });
+  return runs;
 }

@@ -93,31 +93,37 @@ interface Row {
   readonly most: number;
 }
 
-/** Calls that the heights of a block may cost, one more for rows that are added together; and what one call less may cost in pixels. */
+/** Calls that the heights of a block may cost, one more for rows that are added together. */
 const mostCalls = 8;
-const worthOfCall = 20;
-/** A block gets no higher than that to save calls. */
+/**
+ * What one call less for each team is worth: two lines of text in a block, which has some eighty. Blocks of the usual
+ * activity cost four calls by it in place of eight. No block gets higher for it than by a share of what its texts need,
+ * and one that needs less than `highBlock` stays below that.
+ */
+const worthOfCall = { px: 40, share: 0.04 } as const;
 const highBlock = 1600;
 
 /**
  * Heights of the rows of a block, closing row of the one above first, so that few calls set them: rows are made as high as
- * those beside them where a call more than is allowed is saved by it, or a few pixels save one.
+ * others where a call more than is allowed is saved by it, or a few pixels save one.
  */
 function inFewCalls(rows: readonly Row[]): readonly number[] {
   let now = rows.map(({ height }) => height);
   // Rows that are added have calls of their own, so that the others stay as low as without them.
   const isAdded = (place: number) => (rows[place]?.most ?? mostRowHeight.any) < mostRowHeight.any;
   const allowed = mostCalls + rows.filter((_, place) => isAdded(place) && !isAdded(place - 1)).length;
+  const needed = sum(now);
+  const widened = needed * (1 + worthOfCall.share);
+  const most = needed > highBlock ? widened : Math.min(widened, highBlock);
   for (;;) {
     const calls = callsOf(now);
     const high = sum(now);
-    const isCheap = (cost: number, saved: number) => cost <= worthOfCall * saved && high + cost <= highBlock;
     const [best] = raised(now, rows)
-      .map((one) => ({ ...one, cost: sum(one.heights) - high }))
+      .map((heights) => ({ heights, cost: sum(heights) - high }))
       // Where calls are few enough only what may turn out cheap is looked at.
-      .filter(({ cost, fewer }) => calls > allowed || isCheap(cost, fewer))
+      .filter(({ cost }) => cost > 0 && (calls > allowed || high + cost <= most))
       .map((one) => ({ ...one, saved: calls - callsOf(one.heights) }))
-      .filter(({ cost, saved }) => saved > 0 && (calls > allowed || isCheap(cost, saved)))
+      .filter(({ cost, saved }) => saved > 0 && (calls > allowed || cost <= worthOfCall.px * saved))
       .sort((one, other) => one.cost / one.saved - other.cost / other.saved);
     if (best === undefined) return now;
     now = [...best.heights];
@@ -128,23 +134,25 @@ function inFewCalls(rows: readonly Row[]): readonly number[] {
 const callsOf = (block: readonly number[]): number =>
   paintedSizes([...block, ...block]).length - paintedSizes(block).length;
 
-interface Raised {
-  readonly heights: readonly number[];
-  /** By how many runs of one height there are fewer. */
-  readonly fewer: number;
-}
-
-/** The same with runs of rows below each other as high as the highest of them, where each may be so high. */
-function raised(now: readonly number[], rows: readonly Row[]): readonly Raised[] {
+/**
+ * The same with rows below each other as high as the highest of them, or as others are; and with all rows of one height as
+ * high as those of another, where each may be so high.
+ */
+function raised(now: readonly number[], rows: readonly Row[]): readonly (readonly number[])[] {
+  const inUse = [...new Set(now)];
   const starts = now.flatMap((height, place) => (height === now[place - 1] ? [] : [place]));
-  return starts.flatMap((first, run) =>
-    starts.slice(run + 1).flatMap((_, more): readonly Raised[] => {
-      const end = starts[run + more + 2] ?? now.length;
-      const height = Math.max(...now.slice(first, end));
-      if (rows.slice(first, end).some(({ most }) => most < height)) return [];
-      return [{ heights: now.map((one, place) => (place >= first && place < end ? height : one)), fewer: more + 1 }];
-    }),
-  );
+  const places = now.map((_, place) => place);
+  const together = [
+    ...starts.flatMap((first, run) => [...starts.slice(run + 1), now.length].map((end) => places.slice(first, end))),
+    ...inUse.map((height) => places.filter((place) => now[place] === height)),
+  ];
+  return together.flatMap((some) => {
+    const high = Math.max(...some.map((place) => now[place] ?? 0));
+    const room = Math.min(...some.map((place) => rows[place]?.most ?? 0));
+    return inUse
+      .filter((height) => height >= high && height <= room)
+      .map((height) => now.map((one, place) => (some.includes(place) ? height : one)));
+  });
 }
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);

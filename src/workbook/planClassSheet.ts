@@ -62,8 +62,8 @@ export const rowName = ({ key, step }: { key: string; step: string }): string =>
 /** What stands in a heading row where no formula spills it. */
 const headingsOfChecks = [checkHeadings.check, checkHeadings.lookAt, checkHeadings.hint].map(text);
 
-/** Of a mark, which people need not read. */
-const markWidth = 28;
+/** Of a mark, which people need not read: as wide as the narrow columns beside it, with which it shares a call. */
+const markWidth = 50;
 
 export interface ClassSheetInput {
   readonly lesson: Lesson;

@@ -60,7 +60,8 @@ export function planPrepareSheet(
     role: { kind: 'prepare' },
     rowCount: headingRow + lineCount,
     columnCount: columns.hidden,
-    columnWidths: paintedSizes([120, 230, 80, 80, 80, 560, 28, 28]),
+    // Those of the marks at the end share the call of the numbers.
+    columnWidths: paintedSizes([120, 230, 80, 80, 80, 560, 80, 80]),
     hiddenColumns: { column: columns.hidden, count: 1 },
     frozenRows: 1,
     frozenColumns: 0,

@@ -205,12 +205,12 @@ export function planProgressSheet({ classes, keysAt = 0, ...own }: ProgressInput
     role: { kind: 'progress' },
     rowCount: Math.max(row - 1, firstTable, shownAs.length),
     columnCount: keyColumn + 2,
+    // The key behind the steps is as wide as they are, so that it costs no call of its own.
     columnWidths: paintedSizes([
       130,
       Math.max(130, 16 + 12 * stepCount),
       70,
-      ...Array.from({ length: stepCount }, () => 92),
-      28,
+      ...Array.from({ length: stepCount + 1 }, () => 92),
     ]),
     hiddenColumns: { column: keyColumn + 1, count: 2 },
     frozenRows: 1,

@@ -94,7 +94,8 @@ describe('the heights of its rows', () => {
     const heights = blockHeights(plannedFor(everyday), everyday.activity.steps.length);
     console.log(`everyday block: ${sum(heights)} px, tallest row ${Math.max(...heights)} px: ${heights.join(' ')}`);
     expect(sum(heights)).toBeLessThanOrEqual(1600);
-    expect(heights.at(-2)).toBeLessThanOrEqual(63);
+    // What a team says in its own words needs two lines, as title and task of that row do.
+    expect(heights.at(-2)).toBeLessThanOrEqual(49);
   });
   it('stay bounded for every substance that the planner proposes', () => {
     const blocks = proposedSolutes().map(({ formula }) => {
@@ -137,13 +138,14 @@ describe('the heights of its rows', () => {
     }
     expect(pairs).toBeGreaterThan(800);
   });
-  it.each(activities)('cost at most eight calls a team in %s, and are alike in all blocks', (id) => {
+  it.each(activities)('cost at most five calls a team in %s, and are alike in all blocks', (id) => {
     const one = lessonOf(id);
     const plan = plannedFor(one);
     const firstBlock = plan.identity.rows.findIndex(([key, step]) => key === 'c1-t1' && step === '') + 1;
     const own = (plan.rowHeights ?? []).filter(({ from, count }) => from + count > firstBlock);
     // One run for all rows of all teams, then what differs.
-    expect((own.length - 1) / one.teams.length).toBeLessThanOrEqual(8);
+    const each = (own.length - 1) / one.teams.length;
+    expect(each).toBeLessThanOrEqual(id === 'stock and dilution' ? 4 : 5);
     const height = one.activity.steps.length + 2;
     const heights = heightsOf(plan);
     expect(heights.slice(firstBlock - 1, firstBlock - 1 + height)).toEqual(

@@ -147,8 +147,15 @@ function* leave(
 /** Sheets that are small: they are written in one go, since each call to the script takes a second by itself. */
 const small: readonly SheetKind[] = ['help', 'prepare', 'progress', 'poll'];
 
-/** The sheet that is next and the small ones behind it, unless its tab gets another name in this step: formulas name it. */
-function tasksOfStep({ tasks, done: built, wish }: BuildNote, staysNamed: boolean): readonly BuildTask[] {
+/**
+ * The sheet that is next and the small ones behind it, unless its tab gets another name in this step: formulas name it.
+ * Small ones that begin a build take along the class behind them where that is new: nobody has anything in it yet, and no
+ * sheet of this step names it.
+ */
+function tasksOfStep(
+  { tasks, done: built, wish }: BuildNote,
+  { staysNamed, isNewClass }: { readonly staysNamed: boolean; readonly isNewClass: (task: BuildTask) => boolean },
+): readonly BuildTask[] {
   const [first, ...later] = tasks.slice(built);
   if (first === undefined) return [];
   if (!staysNamed) return [first];
@@ -157,7 +164,9 @@ function tasksOfStep({ tasks, done: built, wish }: BuildNote, staysNamed: boolea
     ({ role: { kind }, aside, leaves }) =>
       (aside ?? leaves) !== undefined || !small.includes(kind) || (wish.opens === true && kind === 'prepare'),
   );
-  return [first, ...later.slice(0, end < 0 ? later.length : end)];
+  const next = later[end];
+  const takesClass = small.includes(first.role.kind) && next !== undefined && isNewClass(next);
+  return [first, ...later.slice(0, end < 0 ? later.length : end), ...(takesClass ? [next] : [])];
 }
 
 function* buildSheets(file: File, { book, note, task }: Step): Work<Outcome<BuildState>> {
@@ -169,7 +178,12 @@ function* buildSheets(file: File, { book, note, task }: Step): Work<Outcome<Buil
   // A class that was removed from the Plan meanwhile keeps the sheet it has.
   if (isClass && className === undefined) return done(stepped(file, { book, note, made: false, steps: 1 }));
   const renaming = tabNow(book, sheetInUse(book, task.role), className);
-  const tasks = tasksOfStep(note, renaming.tab === undefined);
+  const isNewClass = ({ role, keys = [], aside, leaves }: BuildTask): boolean =>
+    role.kind === 'class' &&
+    (aside ?? leaves) === undefined &&
+    sheetToRead(book, role) === undefined &&
+    classNameNow(lesson, keys) !== undefined;
+  const tasks = tasksOfStep(note, { staysNamed: renaming.tab === undefined, isNewClass });
   const [first, ...also] = tasks.map((one) => sheetWish({ book, note, task: one, lesson, places: reading.places }));
   if (first === undefined) return done(stateOf(note));
   const willMake = tasks.some(({ role }) => sheetInUse(book, role) === undefined);

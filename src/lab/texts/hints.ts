@@ -196,7 +196,7 @@ export const readingHints: Readonly<
 /** Help with a row that is told in a team's own words. */
 export const toldHints: readonly [string, string, string] = [
   'Think of a friend who missed the lab. What would you show first?',
-  'Say first what you saw or worked out, then how it fits. Use words such as molarity.',
+  'Say what you found, then how it fits. Use words like molarity.',
   'Begin with: “We know that …, because …”.',
 ];
 
