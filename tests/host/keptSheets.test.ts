@@ -6,7 +6,7 @@ import { classColumns as at, classRows, layoutVersion } from '../../src/workbook
 import { cases } from '../depth.ts';
 import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
 import { sheetState, valueAt } from './cells.ts';
-import { type Change, changesOf, savedBefore } from './hostFailure.ts';
+import { actAtEveryCall, type Change, changesOf, savedBefore } from './hostFailure.ts';
 import { setup } from './setup.ts';
 
 const sheet = 'Fern class';
@@ -158,6 +158,28 @@ describe('what is typed into a sheet after it was put aside, while the build goe
       expect([place, name, entry(sheet, 'c1-t2', 'moles of solute')]).toEqual([place, name, '0.0700']);
     }
   }, 600_000);
+});
+
+describe('what a team types into its new sheet while its old entries are on their way there', () => {
+  it('stays, and the old entry stays in the old sheet', () => {
+    const hasRows = () =>
+      [...sheetState(host, sheet).cells.values()].some(
+        ({ content }) => content?.kind === 'text' && content.text === 'molar mass',
+      );
+    let typed = 0;
+    const { stop } = actAtEveryCall(host, (called) => {
+      // Asked for between the look at the new sheet and what is written into it.
+      if (called !== 'Sheet.getMaxRows' || typed > 0 || !isKept(sheet)() || !hasRows()) return;
+      type(sheet, 'c1-t1', 'molar mass', '118.9');
+      typed += 1;
+    });
+    finish(host, call(host, 'startBuild', moved, yes));
+    stop();
+    expect(typed).toBe(1);
+    expect(entry(sheet, 'c1-t1', 'molar mass')).toBe('118.9');
+    expect(entry(sheet, 'c1-t2', 'molar mass')).toBe('12');
+    expect(entry(keptName(), 'c1-t1', 'molar mass')).toBe('119.00');
+  });
 });
 
 describe('what a teacher has put on and beside a sheet that is put aside', () => {
