@@ -83,6 +83,8 @@ export interface Action {
   readonly press: (host: StandIn) => Outcome<unknown>;
   /** Asks the host hundreds of times. */
   readonly isLong?: true;
+  /** From one failure to the next, where a third of its calls fail sooner than with every third one: some are met again. */
+  readonly apart?: number;
   /** Whether the places at which such an action has once been left half done are tried alone in the short form. */
   readonly atDelicate?: true;
 }
@@ -143,10 +145,10 @@ export const actions: readonly Action[] = [
   },
   build('startBuild', { ...small, classes: [{ name: sheet, teams: ['Otter'] }] }),
   { ...build('startBuild', small), from: 'an empty file' },
-  build('addTeam', sheet, 'Wren'),
-  build('addClass', 'Reed class', ['Carp']),
+  { ...build('addTeam', sheet, 'Wren'), apart: 5 },
+  { ...build('addClass', 'Reed class', ['Carp']), apart: 5 },
   build('addPractice', sheet),
-  build('nextLesson', other, {}, { sameDay: true }),
+  { ...build('nextLesson', other, {}, { sameDay: true }), apart: 5 },
   { ...build('openEarlier', '2026-03-02.1'), from: 'a lesson put away', atDelicate: true },
   { ...build('removeSample'), from: 'the sample and a lesson' },
 ];
@@ -155,6 +157,7 @@ export const actions: readonly Action[] = [
 export const emptying: Action = {
   ...build('emptyCopy', { fileName: 'Workbook', keepHints: true, removeOthers: false }),
   from: 'a copy to give on',
+  apart: 4,
 };
 
 /** Lets an action run through where nothing fails. */

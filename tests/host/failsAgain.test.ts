@@ -112,7 +112,7 @@ describe('every action, with the host failing again and again, each time a littl
       const end = endOf(action);
       const third = Math.floor(end.asked / 3);
       const wanted = cases({ short: third, deep: end.asked });
-      const every = Math.max(3, Math.floor(end.asked / wanted));
+      const every = Math.max(action.apart ?? 3, Math.floor(end.asked / wanted));
       const odd: string[] = [];
       let failed = 0;
       // Where a press goes on from what the last one left, it is soon done: then the calls between are tried as well.
