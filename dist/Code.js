@@ -5898,8 +5898,11 @@ function bareStep(id) {
 
 var kinds = { g: "mass", mL: "volume", mol: "amount", "mol/L": "concentration", "g/mL": "density" };
 function unitKind(unit) { return kinds[unit]; }
-var givenKinds = new Map([...Object.entries(kinds), ["%", "percent"]]);
-function givenKind(unit) { return givenKinds.get(unit); }
+function isReadingUnit(unit) { return Object.keys(kinds).includes(unit); }
+function givenKind(unit) {
+	if (unit === "%") return "percent";
+	return isReadingUnit(unit) ? unitKind(unit) : void 0;
+}
 
 function exactly(value) { return { low: value, middle: value, high: value }; }
 function givenNumber(name, { activity, givens, decimalMark }) {
@@ -9738,8 +9741,10 @@ function stands(sheet, { plan, firstEntries = [] }) {
 }
 function removeOthers({ file: file2, made, everything }) {
 	const staying = [...made, ...everything ? [] : otherSheets(file2)];
-	const sources = ownSheets(file2).filter(({ tag }) => tag.kind === "plan" || tag.kind === "help");
 	const leaving = file2.sheets.filter((one) => !staying.includes(one));
+	const sources = ownSheets(file2).filter(
+		(one) => leaving.includes(one) && (one.tag.kind === "plan" || one.tag.kind === "help")
+	);
 	const leavingIds = leaving.map(({ id }) => id);
 	for (const named of file2.spreadsheet.getNamedRanges()) {
 		if (everything || leavingIds.includes(named.getRange().getSheet().getSheetId())) named.remove();

@@ -93,11 +93,11 @@ function removeOthers({
   everything: boolean;
 }): void {
   const staying: readonly SheetInRun[] = [...made, ...(everything ? [] : otherSheets(file))];
-  const sources: readonly SheetInRun[] = ownSheets(file).filter(
-    ({ tag }) => tag.kind === 'plan' || tag.kind === 'help',
-  );
   // The teacher's hidden sheet goes too: whoever takes the file on gets one of their own with the next build.
   const leaving = file.sheets.filter((one) => !staying.includes(one));
+  const sources: readonly SheetInRun[] = ownSheets(file).filter(
+    (one) => leaving.includes(one) && (one.tag.kind === 'plan' || one.tag.kind === 'help'),
+  );
   const leavingIds = leaving.map(({ id }) => id);
   // A name for a range is words that people typed as well.
   for (const named of file.spreadsheet.getNamedRanges()) {

@@ -5,8 +5,8 @@ import type { Setup } from '../../src/lab/lesson/setup.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { standsAlready } from './actions.ts';
 import { answerOf, buildSetup, call, finish, open, stepRow, typeIn } from './bench.ts';
-import { workbookText } from './cells.ts';
 import { type Change, changesOf, failAtCall, savedBefore, stopsIn } from './hostFailure.ts';
+import { undatedText, withoutColours } from './sameFile.ts';
 import { setup } from './setup.ts';
 
 /** One class and one team: every kind of step that a build takes, and few enough to stop at each. */
@@ -35,9 +35,6 @@ const savedWithEntries = (() => {
   };
 })();
 
-/** What happened to be noted on the way: dates in names, and which sheet was in view while it was moved. */
-const compared = (host: StandIn): string => workbookText(host).replace(/kept \d{4}-\d\d-\d\d \d\d\.\d\d/g, 'kept');
-
 /** Presses on until the build is finished, as somebody does who opens the sidebar anew: what stopped goes on, or begins. */
 function pressOn(host: StandIn, wanted: Setup): void {
   const { building } = answerOf(call(host, 'readLesson'));
@@ -64,14 +61,14 @@ describe('a build that is stopped', () => {
       const whole = start();
       const changes = changesOf(whole);
       buildSetup(whole, small);
-      const expected = compared(whole);
+      const expected = undatedText(whole);
       const stops = stopsIn(changes);
       const different: number[] = [];
       for (const [place, saved] of stoppedAt(stops, start(), (host) => buildSetup(host, small))) {
         const host = open({ clock, saved });
         pressOn(host, small);
         // The one who pressed may have been elsewhere by then, but the file is the same.
-        if (compared(host) !== expected) different.push(place);
+        if (undatedText(host) !== expected) different.push(place);
       }
       console.log(`stopped at ${stops.length} of ${changes.length} changes`);
       expect(stops.length).toBeGreaterThan(40);
@@ -81,9 +78,6 @@ describe('a build that is stopped', () => {
   );
 });
 
-/** Without colours: a line that was kept free for a late team has another one than a line that is written anew. */
-const withoutColours = (host: StandIn): string => compared(host).replace(/"color":"#[0-9a-f]{6}",/g, '');
-
 describe('a late team whose build is stopped', () => {
   it('is there after the same press once more, wherever it stopped', () => {
     const start = () => open({ clock, saved: savedWithEntries() });
@@ -91,18 +85,18 @@ describe('a late team whose build is stopped', () => {
     const changes = changesOf(whole);
     const add = (host: StandIn) => finish(host, call(host, 'addTeam', 'Fern class', 'Wren'));
     add(whole);
-    const expected = withoutColours(whole);
+    const expected = withoutColours(undatedText(whole));
     const different: (number | string)[] = [];
     for (const [place, saved] of stoppedAt(changes, start(), add)) {
       const host = open({ clock, saved });
       const again = call(host, 'addTeam', 'Fern class', 'Wren');
       if (!again.ok && standsAlready.test(again.problem.message)) {
         // Everything of the team stood already: only what lists all teams may be open.
-        if (withoutColours(host) !== expected) different.push(`${place}: ${again.problem.message}`);
+        if (withoutColours(undatedText(host)) !== expected) different.push(`${place}: ${again.problem.message}`);
         continue;
       }
       finish(host, again);
-      if (withoutColours(host) !== expected) different.push(place);
+      if (withoutColours(undatedText(host)) !== expected) different.push(place);
     }
     expect(changes.length).toBeGreaterThan(10);
     expect(different).toEqual([]);

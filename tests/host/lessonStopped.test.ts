@@ -5,12 +5,10 @@ import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { classColumns as at } from '../../src/workbook/layout.ts';
 import { liveThreeWeeks } from '../journey/threeWeeks.ts';
 import { call, finish, open, stepRow, typeIn } from './bench.ts';
-import { sheetState, valueAt, workbookText } from './cells.ts';
+import { sheetState, valueAt } from './cells.ts';
 import { changesOf, failAtCall, savedBefore, stopsIn } from './hostFailure.ts';
+import { undatedText } from './sameFile.ts';
 import { at2, chloride, first, next, on, typeEntry, worked } from './twoLessons.ts';
-
-/** What happened to be noted on the way. */
-const compared = (host: StandIn): string => workbookText(host).replace(/kept \d{4}-\d\d-\d\d \d\d\.\d\d/g, 'kept');
 
 describe('a lesson whose change is stopped', () => {
   const acts = [
@@ -39,7 +37,7 @@ describe('a lesson whose change is stopped', () => {
       const whole = begin();
       const changes = changesOf(whole);
       work(whole);
-      const expected = compared(whole);
+      const expected = undatedText(whole);
       const stops = stopsIn(changes);
       const host = begin();
       const saved = savedBefore(host, stops);
@@ -52,7 +50,7 @@ describe('a lesson whose change is stopped', () => {
         if (!outcome.ok && !/put away|same day|today/.test(outcome.problem.message))
           different.push(`${place} ${name}: ${outcome.problem.message}`);
         if (outcome.ok) finish(again, outcome);
-        if (compared(again) !== expected) different.push(`${place} ${name}`);
+        if (undatedText(again) !== expected) different.push(`${place} ${name}`);
       }
       console.log(`stopped at ${stops.length} of ${changes.length} changes`);
       expect(stops.length).toBeGreaterThan(40);
@@ -79,7 +77,7 @@ describe('a call of the script that fails once while a lesson changes', () => {
     const whole = begin();
     const { calls } = failAtCall(whole, Number.POSITIVE_INFINITY);
     pressOn(whole);
-    const expected = compared(whole);
+    const expected = undatedText(whole);
     const count = calls();
     const odd: string[] = [];
     for (let place = 1; place <= count; place += 1) {
@@ -87,7 +85,7 @@ describe('a call of the script that fails once while a lesson changes', () => {
       const failure = failAtCall(host, place);
       pressOn(host);
       failure.stop();
-      if (compared(host) !== expected) odd.push(`call ${place} of ${count}`);
+      if (undatedText(host) !== expected) odd.push(`call ${place} of ${count}`);
     }
     expect(odd).toEqual([]);
   }, 1_800_000);

@@ -2,6 +2,13 @@ import type { DeskCall } from '../../src/desk/acts.ts';
 import type { StandIn } from '../../src/preview/standin/openStandIn.ts';
 import { workbookText } from './cells.ts';
 
+/** The whole workbook, apart from the moment that stands in names of sheets which were kept. */
+export const undatedText = (host: StandIn): string =>
+  workbookText(host).replace(/kept \d{4}-\d\d-\d\d \d\d\.\d\d/g, 'kept');
+
+/** A line that was kept free for a late team has another colour than a line that is written anew. */
+export const withoutColours = (text: string): string => text.replace(/"color":"#[0-9a-f]{6}",/g, '');
+
 /** Sheets by their places in the file: which number the host gives a sheet hangs on those that were there before. */
 function byPlaces(host: StandIn, text: string): string {
   const ids = host.book.sheets.map(({ id }) => String(id)).filter((id) => id.length > 3);
@@ -10,15 +17,9 @@ function byPlaces(host: StandIn, text: string): string {
     ? text
     : text.replace(new RegExp(`\\b(${ids.join('|')})\\b`, 'g'), (id) => places.get(id) ?? id);
 }
-/**
- * Apart from what is in view, so that a Record which was just made stays in sight, from the moment in dated names, and from
- * the colour of a line that was kept free for a late team.
- */
+/** Apart from what is in view as well, so that a Record which was just made stays in sight. */
 const alike = (host: StandIn): string =>
-  byPlaces(host, workbookText(host))
-    .replace(/"hidden":(true|false),(?=.*"name":"Record")/g, '')
-    .replace(/kept \d{4}-\d\d-\d\d \d\d\.\d\d/g, 'kept')
-    .replace(/"color":"#[0-9a-f]{6}",/g, '');
+  withoutColours(byPlaces(host, undatedText(host)).replace(/"hidden":(true|false),(?=.*"name":"Record")/g, ''));
 
 /** The first line in which a file is another than wanted, from a little before the letter. */
 export const firstDifference = (one: string, wanted: string): string => {

@@ -51,6 +51,11 @@ export class Preview {
     expect([...met, ...this.host.triggerErrors]).toEqual([]);
   }
 
+  /** What a student types on a device that is not looked at. */
+  typeElsewhere({ sheet, ...cell }: { sheet: string; row: number; column: number; text: string }): void {
+    this.host.type('student', [{ sheet: sheetState(this.host, sheet).id, ...cell }]);
+  }
+
   /** A sheet as the teacher sees it, drawn up anew only after a change. */
   sheet(name: string): SheetView {
     const known = this.#views.get(name) ?? sheetViewOf(this.host.book, sheetState(this.host, name), 'teacher');

@@ -10,7 +10,6 @@ import { browserPages } from '../browser/browserPages.ts';
 import { openView } from '../browser/openView.ts';
 import { unfoldAll } from '../browser/unfoldAll.ts';
 import { cases } from '../depth.ts';
-import { sheetState } from '../host/cells.ts';
 import { rightEntries } from '../lab/rightEntries.ts';
 import { cell, openSidebar, Preview, tab, typeInto } from './previewWindows.ts';
 
@@ -30,7 +29,8 @@ const stepIds = activity.steps.map(({ id }) => id);
 /** g/mol of CaCl2·2H2O by abridged standard atomic weights, IUPAC Commission on Isotopic Abundances and Atomic Weights 2021. */
 const calciumChlorideDihydrate = 40.078 + 2 * 35.45 + 2 * (2 * 1.008 + 15.999);
 
-const inWindow = cases({ short: 3, deep: 1 });
+/** Which of a student's entries are typed in their window: one in so many. */
+const windowEvery = cases({ short: 3, deep: 1 });
 
 const pages = browserPages();
 let bundle: PageBundle;
@@ -62,16 +62,16 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
   const stateOf = (place: Place, step: string) => school1.textAt(place.className, rowOf(place, step), at.check);
 
   /**
-   * One student's keys, row after row: each entry is one more try of that row. In the short form every third is typed in
-   * the student's window, and the others come from a device that is not looked at.
+   * One student's keys, row after row: each entry is one more try of that row. Those that are not typed in the student's
+   * window come from a device that is not looked at.
    */
   async function work(page: Page, place: Place, entries: readonly Entry[]) {
     for (const [index, [step, text]] of entries.entries()) {
       const name = `${place.className} ${place.team} ${step}`;
       typed.set(name, [...(typed.get(name) ?? []), text]);
-      const cell = { row: rowOf(place, step), column: at.entry, text };
-      if (index % inWindow === 0) await typeInto(page, { sheet: place.className, ...cell });
-      else school1.host.type('student', [{ sheet: sheetState(school1.host, place.className).id, ...cell }]);
+      const entry = { sheet: place.className, row: rowOf(place, step), column: at.entry, text };
+      if (index % windowEvery === 0) await typeInto(page, entry);
+      else school1.typeElsewhere(entry);
     }
   }
   const rightFor = (place: Place) => {
@@ -274,10 +274,11 @@ describe('a teacher’s day', { timeout: 600_000 }, () => {
         for (const line of [seat, seat + 3]) {
           for (const [index, text] of (answers[line] ?? []).entries()) {
             if (text === '') continue;
-            const place = { row: pollRows.firstAnswer + line, column: pollColumns.className + index, text };
+            const row = pollRows.firstAnswer + line;
+            const answer = { sheet: 'Poll', row, column: pollColumns.className + index, text };
             // One answer of each student is typed in a window; the second comes from a device that is not looked at.
-            if (line < students.length) await typeInto(page, { sheet: 'Poll', ...place });
-            else school1.host.type('student', [{ sheet: sheetState(school1.host, 'Poll').id, ...place }]);
+            if (line < students.length) await typeInto(page, answer);
+            else school1.typeElsewhere(answer);
           }
         }
       }),

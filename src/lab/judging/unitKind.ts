@@ -13,7 +13,10 @@ const kinds: Readonly<Record<ReadingUnit, Kind>> = {
 /** The kind of quantity that a reading in a unit is. */
 export const unitKind = (unit: ReadingUnit): Kind => kinds[unit];
 
-const givenKinds = new Map<string, Kind | 'percent'>([...Object.entries(kinds), ['%', 'percent']]);
+const isReadingUnit = (unit: string): unit is ReadingUnit => Object.keys(kinds).includes(unit);
 
 /** The kind of quantity in a column of the Plan; undefined for a unit that no quantity is worked in. */
-export const givenKind = (unit: string): Kind | 'percent' | undefined => givenKinds.get(unit);
+export function givenKind(unit: string): Kind | 'percent' | undefined {
+  if (unit === '%') return 'percent';
+  return isReadingUnit(unit) ? unitKind(unit) : undefined;
+}
